@@ -1,0 +1,17 @@
+namespace Dewstone.Model.Diagnostics;
+
+/// <summary>Every code there is, in order of code.</summary>
+public static class DiagnosticCatalogue
+{
+    /// <summary>All kinds of finding.</summary>
+    public static IReadOnlyList<FindingKind> All { get; } =
+    [
+        .. DescriptionFindings.All, .. ShapeFindings.All, .. WettingFindings.All, .. PrinterFindings.All,
+        .. StrengthFindings.All, .. SiteFindings.All, .. OrderFindings.All, .. FileFindings.All,
+    ];
+
+    /// <summary>The kind with a code, or null.</summary>
+    /// <param name="code">Code such as <c>DW1001</c>, any case.</param>
+    /// <returns>The entry, or null when there is none.</returns>
+    public static FindingKind? Find(string code) => All.FirstOrDefault(k => string.Equals(k.Code, code, StringComparison.OrdinalIgnoreCase));
+}
