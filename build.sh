@@ -1,0 +1,186 @@
+#!/usr/bin/env bash
+# The one door to building, testing and packing Dewstone. Works from any current folder.
+set -euo pipefail
+
+root="$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)"
+solution="$root/src/Dewstone.slnx"
+cli="$root/src/Dewstone.Cli/Dewstone.Cli.csproj"
+out="$root/.artifacts"
+
+usage() {
+  cat <<'TEXT'
+usage: ./build.sh <command>
+  build    leave a runnable program at .artifacts/dewstone/dewstone
+  demo     build it and compile the first example into .artifacts/demo
+  test     check the format, build everything and run all tests but the soak tests
+  soak     run the long tests (marked with the trait Category=Soak)
+  bench    run the benchmarks; further words go to them, e.g. --filter '*'
+  format   put every source file into the house's format
+  pack     make the .NET tool package in .artifacts/pack
+TEXT
+}
+
+fail() {
+  echo "build.sh: $*" >&2
+  exit 1
+}
+
+require_dotnet() {
+  command -v dotnet >/dev/null ||
+    fail "dotnet was not found: install the .NET 10 SDK and put it on the PATH."
+  local newest
+  newest="$(dotnet --list-sdks 2>/dev/null | awk -F. '$1 + 0 > n { n = $1 + 0 } END { print n + 0 }')"
+  [ "$newest" -ge 10 ] ||
+    fail "the .NET SDK found is too old (newest major version: $newest): install the .NET 10 SDK."
+  export DOTNET_NOLOGO=1 DOTNET_CLI_TELEMETRY_OPTOUT=1
+}
+
+runtime_identifier() {
+  local system machine
+  case "$(uname -m)" in
+    x86_64 | amd64) machine=x64 ;;
+    aarch64 | arm64) machine=arm64 ;;
+    *) return 1 ;;
+  esac
+  case "$(uname -s)" in
+    Linux) if ls /lib/ld-musl-* >/dev/null 2>&1; then system=linux-musl; else system=linux; fi ;;
+    Darwin) system=osx ;;
+    MINGW* | MSYS* | CYGWIN*) system=win ;;
+    *) return 1 ;;
+  esac
+  echo "$system-$machine"
+}
+
+# Publishes to a new folder and swaps it in, so that a failed build leaves the last good program.
+publish() {
+  local rid log="$out/publish.log"
+  mkdir -p "$out"
+  rm -rf "$out/dewstone.new"
+  dotnet restore "$cli" -v quiet
+  local -a common=("$cli" -c Release -o "$out/dewstone.new" -nologo -v quiet)
+  if rid="$(runtime_identifier)" &&
+    dotnet publish "${common[@]}" -p:DewstoneReadyToRun="$rid" >"$log" 2>&1; then
+    :
+  elif [ -n "${rid:-}" ] && ! grep -qE 'NU110[0-9].*(Crossgen2|NETCore\.App)' "$log"; then
+    cat "$log" >&2
+    fail "the program does not build; see the errors above."
+  else
+    echo "build.sh: compiling ahead of time is not to be had for this machine; the program will start a little slower." >&2
+    dotnet publish "${common[@]}"
+  fi
+  rm -rf "$out/dewstone"
+  mv "$out/dewstone.new" "$out/dewstone"
+}
+
+# Adds up the counters of the TRX files in a folder: passed failed skipped.
+sum_trx() {
+  grep -h '<Counters ' "$1"/*.trx | awk '
+    function counter(name) {
+      return match($0, " " name "=\"[0-9]+\"") ? substr($0, RSTART + length(name) + 3, RLENGTH - length(name) - 4) + 0 : 0
+    }
+    {
+      passed += counter("passed")
+      failed += counter("failed") + counter("error") + counter("timeout") + counter("aborted")
+      skipped += counter("notExecuted") + counter("inconclusive")
+    }
+    END { print passed + 0, failed + 0, skipped + 0 }'
+}
+
+# Runs every test project; the last line is the sum. $1: test | soak; further words go to each project's runner.
+run_tests() {
+  local kind="$1" results="$out/test-results/$1" folder project code worst=0 missing=0
+  shift
+  local -a filter=(--filter-not-trait Category=Soak)
+  # A project without soak tests runs none, which is no fault (exit code 8).
+  [ "$kind" = soak ] && filter=(--filter-trait Category=Soak --ignore-exit-code 8)
+  rm -rf "$results"
+  mkdir -p "$results"
+  for folder in "$root"/tests/*.Tests; do
+    project="$(basename "$folder")"
+    echo "== $project"
+    code=0
+    dotnet "$out/bin/$project/release/$project.dll" "${filter[@]}" --no-progress --no-ansi \
+      --report-xunit-trx --report-xunit-trx-filename "$project.trx" --results-directory "$results" "$@" </dev/null || code=$?
+    [ "$code" -eq 0 ] || { worst="$code"; echo "build.sh: $project ended with exit code $code" >&2; }
+    [ -s "$results/$project.trx" ] || { missing=1; echo "build.sh: $project left no TRX file" >&2; }
+  done
+
+  ls "$results"/*.trx >/dev/null 2>&1 || fail "no test project left a TRX file."
+  local passed failed skipped verdict=0
+  read -r passed failed skipped <<<"$(sum_trx "$results")"
+  [ "$missing" -eq 0 ] || verdict=1
+  [ "$failed" -eq 0 ] || verdict=1
+  [ $((passed + failed)) -gt 0 ] || { verdict=1; echo "build.sh: no test ran" >&2; }
+  if [ "$worst" -ne 0 ]; then
+    verdict=1
+    [ "$failed" -gt 0 ] || echo "build.sh: a project ended with exit code $worst although no test is counted as failed" >&2
+  elif [ "$failed" -gt 0 ]; then
+    echo "build.sh: every project ended with exit code 0 although tests are counted as failed" >&2
+  fi
+  if [ "$skipped" -gt 0 ]; then
+    echo "$passed passed, $failed failed, $skipped skipped"
+  else
+    echo "$passed passed, $failed failed"
+  fi
+  return "$verdict"
+}
+
+# Known security advisories of our packages, for information: a source that serves no advisories also lists none.
+audit() {
+  echo "== known vulnerable packages (for information; a package source without advisory data reports none)"
+  dotnet list "$solution" package --vulnerable --include-transitive 2>&1 | grep -E '^ +>|vulnerable|error' | sort | uniq -c || true
+}
+
+command="${1:-}"
+[ "$#" -gt 0 ] && shift
+case "$command" in
+  build)
+    require_dotnet
+    publish
+    echo "Built $out/dewstone/dewstone"
+    ;;
+  demo)
+    require_dotnet
+    publish
+    code=0
+    "$out/dewstone/dewstone" compile "$root/examples/wrackline-bay/units/wrack-block.unit.yaml" -o "$out/demo" "$@" || code=$?
+    [ "$code" -eq 0 ] || exit "$code"
+    echo "The job folder is in $out/demo"
+    ;;
+  test)
+    require_dotnet
+    dotnet restore "$solution" -v quiet
+    echo "== format"
+    dotnet format "$solution" --verify-no-changes --no-restore ||
+      fail "some files are not in the house's format: run ./build.sh format."
+    dotnet build "$solution" -c Release --no-restore -nologo -v quiet
+    publish
+    audit
+    run_tests test "$@"
+    ;;
+  soak)
+    require_dotnet
+    dotnet build "$solution" -c Release -nologo -v quiet
+    run_tests soak "$@"
+    ;;
+  bench)
+    require_dotnet
+    dotnet run -c Release --project "$root/tests/Dewstone.Benchmarks" -- --artifacts "$out/benchmarks" "$@"
+    ;;
+  format)
+    require_dotnet
+    dotnet format "$solution"
+    ;;
+  pack)
+    require_dotnet
+    dotnet pack "$cli" -c Release -o "$out/pack" -nologo -v quiet -p:DewstonePack=true
+    ls "$out/pack"
+    ;;
+  -h | --help | help)
+    usage
+    ;;
+  *)
+    usage >&2
+    exit 2
+    ;;
+esac
