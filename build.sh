@@ -99,7 +99,7 @@ run_tests() {
     project="$(basename "$folder")"
     echo "== $project"
     code=0
-    dotnet "$out/bin/$project/release/$project.dll" "${filter[@]}" --no-progress --no-ansi \
+    dotnet "$out/bin/$project/release/$project.dll" "${filter[@]}" --progress off --no-ansi \
       --report-xunit-trx --report-xunit-trx-filename "$project.trx" --results-directory "$results" "$@" </dev/null || code=$?
     [ "$code" -eq 0 ] || { worst="$code"; echo "build.sh: $project ended with exit code $code" >&2; }
     [ -s "$results/$project.trx" ] || { missing=1; echo "build.sh: $project left no TRX file" >&2; }
