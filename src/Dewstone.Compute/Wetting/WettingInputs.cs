@@ -57,7 +57,7 @@ internal static class WettingInputs
     }
 
     // What fails is always some member of the one argument of the solver.
-    private static void Demand(bool isMet, string message, string problem = nameof(problem))
+    private static void Demand(bool isMet, string message, string problem = "problem")
     {
         if (!isMet)
         {
