@@ -51,18 +51,31 @@ internal static class Samples
         Bin = new Bin(new Length(1.2), new Length(1.2), new Length(1.1)),
         Grid = new NeedleGrid
         {
-            Pitch = new Length(0.05), LayerHeight = new Length(0.05), OriginX = new Length(0.025), OriginY = new Length(0.025), UnderLayers = 1,
+            Pitch = new Length(0.05),
+            LayerHeight = new Length(0.05),
+            OriginX = new Length(0.025),
+            OriginY = new Length(0.025),
+            UnderLayers = 1,
         },
         Head = new Head { Columns = 24, Rows = 24, CanShiftLayers = true },
         Needle = new Needle
         {
-            TipDepth = new Length(0.025), Flow = FlowRate.FromMillilitresPerSecond(4), Least = Volume.FromMillilitres(2),
-            Most = Volume.FromMillilitres(44), Step = Volume.FromMillilitres(0.1), Repeatability = 0.02, Drift = 0.05,
+            TipDepth = new Length(0.025),
+            Flow = FlowRate.FromMillilitresPerSecond(4),
+            Least = Volume.FromMillilitres(2),
+            Most = Volume.FromMillilitres(44),
+            Step = Volume.FromMillilitres(0.1),
+            Repeatability = 0.02,
+            Drift = 0.05,
         },
         Supply = new Supply(FlowRate.FromMillilitresPerSecond(2500), new Volume(0.4)),
         Timing = new MachineTiming
         {
-            Setup = new Duration(1200), Spreading = new Duration(50), Move = new Duration(6), Plunge = new Duration(4), Hold = new Duration(1),
+            Setup = new Duration(1200),
+            Spreading = new Duration(50),
+            Move = new Duration(6),
+            Plunge = new Duration(4),
+            Hold = new Duration(1),
             Withdraw = new Duration(4),
         },
         Flush = new Flush(new Duration(2), 6),
@@ -75,11 +88,18 @@ internal static class Samples
         Name = "Wrackline shoal",
         Water = new SiteWater
         {
-            Depth = new Length(6), Low = new Length(-0.3), High = new Length(1.4), Salinity = 30, Temperature = new Temperature(12),
+            Depth = new Length(6),
+            Low = new Length(-0.3),
+            High = new Length(1.4),
+            Salinity = 30,
+            Temperature = new Temperature(12),
         },
         Wave = new DesignWave
         {
-            SignificantHeight = new Length(1.2), PeakPeriod = new Duration(7), Direction = new Angle(270), ReturnPeriodYears = 50,
+            SignificantHeight = new Length(1.2),
+            PeakPeriod = new Duration(7),
+            Direction = new Angle(270),
+            ReturnPeriodYears = 50,
             HeightRule = DesignHeightRule.HighestTenth,
         },
         Seabed = new SeabedSoil { Soil = SoilKind.Sand, Friction = 0.55, EffectiveWeight = new UnitWeight(8500) },
@@ -101,8 +121,12 @@ internal static class Samples
         ],
         Require = new Requirements
         {
-            MaxMass = new Mass(1150), MinWall = new Length(0.06), WaterCement = new WaterCementBand(0.25, 0.60, 0.95), MinShapeMatch = 0.80,
-            MaxLoosePieces = 0, MaxTrappedMix = new Mass(2),
+            MaxMass = new Mass(1150),
+            MinWall = new Length(0.06),
+            WaterCement = new WaterCementBand(0.25, 0.60, 0.95),
+            MinShapeMatch = 0.80,
+            MaxLoosePieces = 0,
+            MaxTrappedMix = new Mass(2),
         },
     };
 
@@ -111,7 +135,10 @@ internal static class Samples
 
     public static JobDescription Job(ReefUnit? unit = null, DryMix? mix = null, Printer? printer = null, NeedleTable? needles = null) => new()
     {
-        Unit = unit ?? WrackBlock(), Mix = mix ?? EstuaryMix(), Printer = printer ?? YardPrinter(), Needles = needles,
+        Unit = unit ?? WrackBlock(),
+        Mix = mix ?? EstuaryMix(),
+        Printer = printer ?? YardPrinter(),
+        Needles = needles,
     };
 
     /// <summary>A small printer: a bin of whole pitches, 50 mm pitch and layer, its head covering the bin.</summary>

@@ -12,16 +12,39 @@ public sealed class RequirementCheckTests
 
     private static SolidSummary Solid(double match = 0.9, double? share = 0.97, double hardened = 0.5) => new()
     {
-        TargetCubicMetres = 0.5, HardenedCubicMetres = hardened, ShapeMatch = match, WaterInHardenedCubicMetres = 0.1, MeanWaterCement = 0.5,
-        LargestWaterCement = 0.7, ShareInBand = share,
+        TargetCubicMetres = 0.5,
+        HardenedCubicMetres = hardened,
+        ShapeMatch = match,
+        WaterInHardenedCubicMetres = 0.1,
+        MeanWaterCement = 0.5,
+        LargestWaterCement = 0.7,
+        ShareInBand = share,
     };
 
     private static Estimate Masses(double liftKilograms) => new()
     {
-        SpreadKilograms = 0, HardenedDryKilograms = 0, ReusableKilograms = 0, LostKilograms = 0, FreshKilograms = liftKilograms,
-        LiftKilograms = liftKilograms, DryKilograms = 0, SaturatedKilograms = 0, SubmergedKilograms = 0, WaterCubicMetres = 0,
-        WaterByLayerCubicMetres = [], FlushCubicMetres = 0, BinderKilograms = 0, AdditiveKilograms = [], RecycledShare = 0,
-        SavingAgainstFilledBox = 0, CarbonKilograms = 0, Cost = 0, Currency = "EUR", SetupSeconds = 0, PrintSeconds = 0, SecondsByAction = [],
+        SpreadKilograms = 0,
+        HardenedDryKilograms = 0,
+        ReusableKilograms = 0,
+        LostKilograms = 0,
+        FreshKilograms = liftKilograms,
+        LiftKilograms = liftKilograms,
+        DryKilograms = 0,
+        SaturatedKilograms = 0,
+        SubmergedKilograms = 0,
+        WaterCubicMetres = 0,
+        WaterByLayerCubicMetres = [],
+        FlushCubicMetres = 0,
+        BinderKilograms = 0,
+        AdditiveKilograms = [],
+        RecycledShare = 0,
+        SavingAgainstFilledBox = 0,
+        CarbonKilograms = 0,
+        Cost = 0,
+        Currency = "EUR",
+        SetupSeconds = 0,
+        PrintSeconds = 0,
+        SecondsByAction = [],
     };
 
     private static RequirementReport Check(Requirements require, SolidSummary? solid = null, double lift = 1000) =>
