@@ -90,7 +90,7 @@ public static class DoseCheck
                 aboveMost += want > limits.MostMillilitres ? 1 : 0;
                 abovePores += want > limits.PoreMillilitres ? 1 : 0;
             }
-            else if (want < limits.LeastMillilitres)
+            else if (want < limits.LeastMillilitres || given <= 0.0)
             {
                 dropped += given > 0.0 ? 0 : 1;
                 droppedMillilitres += given > 0.0 ? 0.0 : want;
@@ -118,7 +118,7 @@ public static class DoseCheck
         if (dropped + raised > 0)
         {
             findings.Add(WettingFindings.BelowLeast.At(
-                $"{dropped + raised} voxels want less than the least dose of {limits.LeastMillilitres:0.##} mL: {dropped} get none ({droppedMillilitres:0.#} mL left out), {raised} get the least ({raisedMillilitres:0.#} mL added).",
+                $"{dropped + raised} voxels want less than a needle gives (least {limits.LeastMillilitres:0.##} mL): {dropped} get none ({droppedMillilitres:0.#} mL left out), {raised} get the least ({raisedMillilitres:0.#} mL added).",
                 "Nothing to do; a lower needle.least gives finer edges.",
                 new KeyPath(DescriptionKind.Printer, "needle.least")));
         }

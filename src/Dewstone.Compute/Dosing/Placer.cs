@@ -17,8 +17,8 @@ public static class Placer
     /// <summary>Pitches of bed around the unit that are computed too, where the bin has them.</summary>
     private const int MarginPitches = 2;
 
-    /// <summary>Most fine cells that are computed; two float fields of them take 4 GB.</summary>
-    private const long MostCells = 500_000_000;
+    /// <summary>Most fine cells that are computed: target, two moisture fields and flags of them take some 3 GB.</summary>
+    private const long MostCells = 250_000_000;
 
     /// <summary>Places the unit of a job and lays the lattice over it.</summary>
     /// <param name="job">Unit and printer.</param>
