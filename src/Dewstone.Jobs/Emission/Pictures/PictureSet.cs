@@ -1,5 +1,6 @@
-using System.Globalization;
+using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Jobs.Emission.Pictures.Plates;
+using Dewstone.Jobs.Emission.Pictures.Views;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Pictures;
@@ -20,12 +21,18 @@ public static class PictureSet
         ArgumentNullException.ThrowIfNull(job);
         HardeningSurface surface = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, parallelism);
         PlateSubject subject = new(job, surface);
-        EmittedFile[] files = new EmittedFile[job.Lattice.Layers];
+        Body solid = new(surface.Level, surface.Grid, parallelism);
+        ViewEmitter views = new(job, surface, solid, parallelism, cancellation);
+        (string Name, Canvas Sheet)[] seen = [("unit.png", views.Outside()), ("cutaway.png", views.CutOpen()), ("voids.png", views.Voids())];
+        int layers = job.Lattice.Layers;
+        EmittedFile[] files = new EmittedFile[layers + seen.Length];
         ParallelOptions options = new() { MaxDegreeOfParallelism = parallelism.Threads, CancellationToken = cancellation };
         Parallel.For(0, files.Length, options, layer =>
         {
-            string name = string.Create(CultureInfo.InvariantCulture, $"layers/layer-{layer + 1:000}.png");
-            files[layer] = new EmittedFile(name, PictureEncoder.ToPng(PlateEmitter.Draw(subject, layer)));
+            (string name, Canvas sheet) = layer < layers
+                ? ($"layers/layer-{layer + 1:000}.png", PlateEmitter.Draw(subject, layer))
+                : seen[layer - layers];
+            files[layer] = new EmittedFile(name, PictureEncoder.ToPng(sheet));
         });
         return files;
     }
