@@ -26,7 +26,8 @@ internal sealed class TransportStepper
 
     private readonly MoisturePotential law;
     private readonly Vector<float> lastLanes;
-    private readonly float[] rowLargest;
+    private readonly bool[] wetRows;
+    private readonly float[] planeLargest;
     private readonly Sweep[] sweeps;
     private readonly int lanesToSpare;
     private int firstPlane;
@@ -54,7 +55,8 @@ internal sealed class TransportStepper
         LevelPerSecond = 1.0 / (cellMetres * cellMetres);
         UprightPerSecond = 1.0 / (cellHeightMetres * cellHeightMetres);
         Content = new float[checked(RowStride * ny * nz)];
-        rowLargest = new float[ny * nz];
+        wetRows = new bool[ny * nz];
+        planeLargest = new float[nz];
         sweeps = new Sweep[threads];
         for (int i = 0; i < threads; i++)
         {
@@ -97,8 +99,8 @@ internal sealed class TransportStepper
     /// <param name="content">Largest content written, 1.</param>
     public void Touch(int y, int z, float content)
     {
-        ref float largest = ref rowLargest[z * Ny + y];
-        largest = Math.Max(largest, content);
+        wetRows[z * Ny + y] |= content > 0f;
+        planeLargest[z] = Math.Max(planeLargest[z], content);
     }
 
     /// <summary>The field without the padding of its rows.</summary>
@@ -124,9 +126,9 @@ internal sealed class TransportStepper
     public float LargestContent()
     {
         float largest = 0f;
-        foreach (float row in rowLargest.AsSpan(firstPlane * Ny, (endPlane - firstPlane) * Ny))
+        foreach (float plane in planeLargest.AsSpan(firstPlane, endPlane - firstPlane))
         {
-            largest = Math.Max(largest, row);
+            largest = Math.Max(largest, plane);
         }
 
         return largest;
@@ -181,23 +183,15 @@ internal sealed class TransportStepper
         (sweep.First, sweep.BeforeIsSet, sweep.AfterIsSet) = (firstPlane, false, false);
         if (parts > 1)
         {
-            int wetRows = 0;
-            foreach (float row in rowLargest.AsSpan(firstPlane * Ny, (endPlane - firstPlane) * Ny))
-            {
-                wetRows += row > 0f ? 1 : 0;
-            }
-
+            int allWet = wetRows.AsSpan(firstPlane * Ny, (endPlane - firstPlane) * Ny).Count(true);
             int plane = firstPlane;
             int seen = 0;
             for (int part = 1; part < parts; part++)
             {
                 int latest = endPlane - (parts - part);
-                for (; plane < latest && ((long)seen * parts < (long)wetRows * part || plane <= sweep.First); plane++)
+                for (; plane < latest && ((long)seen * parts < (long)allWet * part || plane <= sweep.First); plane++)
                 {
-                    foreach (float row in rowLargest.AsSpan(plane * Ny, Ny))
-                    {
-                        seen += row > 0f ? 1 : 0;
-                    }
+                    seen += wetRows.AsSpan(plane * Ny, Ny).Count(true);
                 }
 
                 Sweep next = sweeps[part];
@@ -223,7 +217,7 @@ internal sealed class TransportStepper
     private void SetRow(PotentialPlane target, int y, int z)
     {
         int row = z * Ny + y;
-        target.SetRow(y, Content.AsSpan(row * RowStride, RowStride), rowLargest[row] > 0f, law);
+        target.SetRow(y, Content.AsSpan(row * RowStride, RowStride), wetRows[row], law);
     }
 
     private void RunSweep(int part)
@@ -239,6 +233,7 @@ internal sealed class TransportStepper
             PotentialPlane above = isTop ? sweep.After : sweep.Rolling[(z + 1 - sweep.First) % 3];
             bool hasBelow = z > sweep.First || sweep.BeforeIsSet;
             bool hasAbove = !isTop || sweep.AfterIsSet;
+            Vector<float> largest = Vector<float>.Zero;
             for (int y = 0; y < Ny; y++)
             {
                 if (!isTop)
@@ -253,17 +248,32 @@ internal sealed class TransportStepper
                     ref float centre = ref here.Row(y);
                     ref float under = ref hasBelow ? ref below.Row(y) : ref centre;
                     ref float over = ref hasAbove ? ref above.Row(y) : ref centre;
-                    rowLargest[z * Ny + y] =
-                        StepRow(ref Content[(z * Ny + y) * RowStride], ref centre, ref here.Row(south), ref here.Row(north), ref under, ref over);
+                    int row = z * Ny + y;
+                    Vector<float> rowLargest =
+                        StepRow(ref Content[row * RowStride], ref centre, ref here.Row(south), ref here.Row(north), ref under, ref over);
+                    wetRows[row] = Vector.GreaterThanAny(rowLargest, Vector<float>.Zero);
+                    largest = Vector.MaxNative(largest, rowLargest);
                     sweep.RowsDone++;
                 }
             }
 
+            planeLargest[z] = Largest(largest);
             (below, here) = (here, above);
         }
     }
 
-    private float StepRow(ref float content, ref float centre, ref float south, ref float north, ref float under, ref float over)
+    private static float Largest(Vector<float> lanes)
+    {
+        float result = 0f;
+        for (int lane = 0; lane < Vector<float>.Count; lane++)
+        {
+            result = Math.Max(result, lanes[lane]);
+        }
+
+        return result;
+    }
+
+    private Vector<float> StepRow(ref float content, ref float centre, ref float south, ref float north, ref float under, ref float over)
     {
         Vector<float> level = new(levelRate);
         Vector<float> upright = new(uprightRate);
@@ -293,13 +303,7 @@ internal sealed class TransportStepper
             largest = Vector.MaxNative(largest, next);
         }
 
-        float result = 0f;
-        for (int lane = 0; lane < Vector<float>.Count; lane++)
-        {
-            result = Math.Max(result, largest[lane]);
-        }
-
-        return result;
+        return largest;
     }
 
     // Opposite neighbours are added first, then the pairs: turning or mirroring the field in x and y changes no bit.
