@@ -1,6 +1,6 @@
 namespace Dewstone.Jobs.Emission;
 
-/// <summary>A file of a job folder, built but not yet written.</summary>
-/// <param name="RelativePath">Path inside the job folder, with forward slashes.</param>
-/// <param name="Bytes">Content.</param>
+/// <summary>One file of a job folder, ready to be written.</summary>
+/// <param name="RelativePath">Path inside the job folder, with <c>/</c> between its parts.</param>
+/// <param name="Bytes">Its whole content.</param>
 public sealed record EmittedFile(string RelativePath, ReadOnlyMemory<byte> Bytes);
