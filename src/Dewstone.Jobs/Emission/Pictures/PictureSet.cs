@@ -15,25 +15,30 @@ public static class PictureSet
     /// <param name="job">The compiled job.</param>
     /// <param name="parallelism">Threads to use; no picture depends on them.</param>
     /// <param name="cancellation">Looked at before each picture.</param>
-    /// <returns>The files, in a fixed order: plates from the lowest layer, growing picture, outside, cut open, voids.</returns>
+    /// <returns>The files, in a fixed order: growing picture, outside, cut open, voids, plates from the lowest layer.</returns>
     public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, Parallelism parallelism, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(job);
         HardeningSurface surface = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, parallelism);
-        PlateSubject subject = new(job, surface);
         Body solid = new(surface.Level, surface.Grid, parallelism);
         ViewEmitter views = new(job, surface, solid, parallelism, cancellation);
-        (string Name, Canvas Sheet)[] seen = [("unit.png", views.Outside()), ("cutaway.png", views.CutOpen()), ("voids.png", views.Voids())];
-        int layers = job.Lattice.Layers;
-        EmittedFile[] files = new EmittedFile[layers + seen.Length];
+        Canvas[] growing = new GrowingPicture(job, solid).Draw(parallelism, cancellation);
+        Canvas outside = views.Outside(), cutOpen = views.CutOpen(), voids = views.Voids();
+        PlateSubject subject = new(job, surface);
+
+        // The long ones first, so that no thread is left alone with one at the end.
+        Func<EmittedFile>[] tasks =
+        [
+            () => new EmittedFile("layers.gif", PictureEncoder.ToGif(growing, GrowingPicture.Palette)),
+            () => new EmittedFile("unit.png", PictureEncoder.ToPng(outside)),
+            () => new EmittedFile("cutaway.png", PictureEncoder.ToPng(cutOpen)),
+            () => new EmittedFile("voids.png", PictureEncoder.ToPng(voids)),
+            .. Enumerable.Range(0, job.Lattice.Layers).Select<int, Func<EmittedFile>>(layer => () =>
+                new EmittedFile($"layers/layer-{layer + 1:000}.png", PictureEncoder.ToPng(PlateEmitter.Draw(subject, layer)))),
+        ];
+        EmittedFile[] files = new EmittedFile[tasks.Length];
         ParallelOptions options = new() { MaxDegreeOfParallelism = parallelism.Threads, CancellationToken = cancellation };
-        Parallel.For(0, files.Length, options, layer =>
-        {
-            (string name, Canvas sheet) = layer < layers
-                ? ($"layers/layer-{layer + 1:000}.png", PlateEmitter.Draw(subject, layer))
-                : seen[layer - layers];
-            files[layer] = new EmittedFile(name, PictureEncoder.ToPng(sheet));
-        });
+        Parallel.For(0, tasks.Length, options, task => files[task] = tasks[task]());
         return files;
     }
 }

@@ -15,27 +15,29 @@ internal static class CutPainter
     /// <param name="hatch">Distance of the hatching's lines, pixels.</param>
     public static void Tone(Canvas canvas, in SheetMap map, CutFields cut, float[]? elsewhere, double builtTo, int hatch)
     {
-        int left = (int)map.Left, top = (int)map.Top, width = map.Width, height = map.Height;
-        float perX = cut.Width / (float)width, perY = cut.Height / (float)height;
+        int left = (int)map.Left, top = (int)map.Top, height = map.Height;
+        float perX = cut.Width / (float)map.Width, perY = cut.Height / (float)height;
         float builtRow = map.Y(builtTo);
+        int[] firstPixel = FirstPixels(cut.Width, map.Width, perX);
+        Square[] squares = Squares(cut, elsewhere);
         for (int j = 0; j < height; j++)
         {
             float v = Math.Clamp((height - j - 0.5f) * perY - 0.5f, 0f, cut.Height - 1.001f);
             int row = (int)v;
-            bool built = top + j + 0.5f > builtRow;
-            for (int i = 0; i < width; i++)
+            Strip strip = new(canvas, left, top + j, v - row, perX, top + j + 0.5f > builtRow, hatch);
+            for (int x = 0; x < cut.Width - 1; x++)
             {
-                float u = Math.Clamp((i + 0.5f) * perX - 0.5f, 0f, cut.Width - 1.001f);
-                int at = row * cut.Width + (int)u;
-                float tu = u - (int)u, tv = v - row;
-                float solid = Cover(cut.Solid, at, cut.Width, tu, tv, perX);
-                float wanted = Cover(cut.Target, at, cut.Width, tu, tv, perX);
-                float light = elsewhere is null ? 0f : Cover(elsewhere, at, cut.Width, tu, tv, perX);
-                if (solid > 0f || wanted > 0f || light > 0f)
+                int at = row * cut.Width + x;
+                switch (squares[at])
                 {
-                    int index = (top + j) * canvas.Width + left + i;
-                    bool hatched = ((left + i) + (top + j)) % hatch < Math.Max(2, hatch / 3);
-                    canvas.Pixels[index] = Blend(canvas.Pixels[index], solid, wanted, light, built, hatched);
+                    case Square.Empty:
+                        break;
+                    case Square.Full:
+                        strip.Paint(firstPixel[x], firstPixel[x + 1]);
+                        break;
+                    default:
+                        strip.Paint(firstPixel[x], firstPixel[x + 1], cut, elsewhere, at, x);
+                        break;
                 }
             }
         }
@@ -54,6 +56,68 @@ internal static class CutPainter
             canvas.Line(
                 map.Left + (segment.X0 + 0.5f) * perX, map.Bottom - (segment.Y0 + 0.5f) * perY,
                 map.Left + (segment.X1 + 0.5f) * perX, map.Bottom - (segment.Y1 + 0.5f) * perY, thickness, Ink.Line);
+        }
+    }
+
+    // Pixel whose centre is the first at or right of a cell's centre; cells at the rim reach to the window's edge.
+    private static int[] FirstPixels(int cells, int pixels, float cellsPerPixel)
+    {
+        int[] first = new int[cells];
+        for (int x = 1; x < cells - 1; x++)
+        {
+            first[x] = Math.Clamp((int)MathF.Ceiling((x + 0.5f) / cellsPerPixel - 0.5f), 0, pixels);
+        }
+
+        first[cells - 1] = pixels;
+        return first;
+    }
+
+    // Most of a cut is empty or plain solid, and is then painted without looking at each pixel.
+    private static Square[] Squares(CutFields cut, float[]? elsewhere)
+    {
+        Square[] squares = new Square[cut.Width * cut.Height];
+        for (int y = 0; y < cut.Height - 1; y++)
+        {
+            for (int x = 0; x < cut.Width - 1; x++)
+            {
+                int at = y * cut.Width + x;
+                int solid = Inside(cut.Solid, at, cut.Width), wanted = Inside(cut.Target, at, cut.Width);
+                int light = elsewhere is null ? 0 : Inside(elsewhere, at, cut.Width);
+                squares[at] = solid + wanted + light == 0 ? Square.Empty : solid == 4 && wanted == 4 ? Square.Full : Square.Mixed;
+            }
+        }
+
+        return squares;
+    }
+
+    private static int Inside(float[] level, int at, int stride) =>
+        (level[at] > 0f ? 1 : 0) + (level[at + 1] > 0f ? 1 : 0) + (level[at + stride] > 0f ? 1 : 0) + (level[at + stride + 1] > 0f ? 1 : 0);
+
+    private enum Square : byte
+    {
+        Empty,
+        Full,
+        Mixed,
+    }
+
+    /// <summary>A row of pixels within a row of cells.</summary>
+    private readonly struct Strip(Canvas canvas, int left, int row, float tv, float perX, bool built, int hatch)
+    {
+        private readonly int start = row * canvas.Width + left;
+
+        public void Paint(int from, int to) => canvas.Pixels.AsSpan(start + from, to - from).Fill(built ? Ink.Solid : Ink.SolidElsewhere);
+
+        public void Paint(int from, int to, CutFields cut, float[]? elsewhere, int at, int x)
+        {
+            for (int i = from; i < to; i++)
+            {
+                float tu = Math.Clamp((i + 0.5f) * perX - 0.5f - x, 0f, 1f);
+                float solid = Cover(cut.Solid, at, cut.Width, tu, tv, perX);
+                float wanted = Cover(cut.Target, at, cut.Width, tu, tv, perX);
+                float light = elsewhere is null ? 0f : Cover(elsewhere, at, cut.Width, tu, tv, perX);
+                bool hatched = (left + i + row) % hatch < Math.Max(2, hatch / 3);
+                canvas.Pixels[start + i] = Blend(canvas.Pixels[start + i], solid, wanted, light, built, hatched);
+            }
         }
     }
 

@@ -13,6 +13,8 @@ internal sealed class Body
     // Cells between two looks at the level near the body; its features are never thinner than a few cells.
     private const float Step = 0.9f;
 
+    private static readonly Vector3[] Corners = [new(1f, 1f, 1f), new(1f, -1f, -1f), new(-1f, 1f, -1f), new(-1f, -1f, 1f)];
+
     private readonly float[] level;
     private readonly CellGrid grid;
     private readonly Bricks bricks;
@@ -58,11 +60,14 @@ internal sealed class Body
     /// <returns>Length 1.</returns>
     public Vector3 Normal(Vector3 point)
     {
-        const float Reach = 1.25f;
-        Vector3 slope = new(
-            At(point - Reach * Vector3.UnitX) - At(point + Reach * Vector3.UnitX),
-            At(point - Reach * Vector3.UnitY) - At(point + Reach * Vector3.UnitY),
-            At(point - Reach * Vector3.UnitZ) - At(point + Reach * Vector3.UnitZ));
+        // Four corners of a tetrahedron give the slope of a straight field as well as six axis points do.
+        const float Reach = 0.8f;
+        Vector3 slope = Vector3.Zero;
+        foreach (Vector3 corner in Corners)
+        {
+            slope -= At(point + Reach * corner) * corner;
+        }
+
         float length = slope.Length();
         return length > 1e-9f ? slope / length : Vector3.UnitZ;
     }
@@ -95,7 +100,7 @@ internal sealed class Body
         Vector3 enters = Vector3.Min(nearer, farther), leaves = Vector3.Max(nearer, farther);
         float t = Math.Max(start, Math.Max(enters.X, Math.Max(enters.Y, enters.Z)));
         float stop = Math.Min(end, Math.Min(leaves.X, Math.Min(leaves.Y, leaves.Z)));
-        float before = t;
+        float before = t, valueBefore = 0f;
         while (t <= stop)
         {
             Vector3 p = Vector3.Clamp(origin + t * way, Vector3.Zero, last);
@@ -106,16 +111,20 @@ internal sealed class Body
                 float leap = Math.Min(Exit(origin.X, inverse.X, bx, free), Math.Min(Exit(origin.Y, inverse.Y, by, free), Exit(origin.Z, inverse.Z, bz, free)));
                 t = Math.Max(leap, t) + 0.02f;
                 before = t;
+                valueBefore = 0f;
                 continue;
             }
 
-            if (Sample(p) > 0f)
+            float value = Sample(p);
+            if (value > 0f)
             {
-                return before < t ? Refine(origin, way, before, t) : t;
+                return valueBefore < 0f ? Crossing(origin, way, before, valueBefore, t, value) : t;
             }
 
             before = t;
-            t += Step;
+            valueBefore = value;
+            // The last look is at the very end, so that bodies followed piece by piece have no gaps between the pieces.
+            t = t < stop ? Math.Min(t + Step, stop) : float.PositiveInfinity;
         }
 
         return float.PositiveInfinity;
@@ -130,22 +139,14 @@ internal sealed class Body
         return (bound - origin) * inverse;
     }
 
-    private float Refine(Vector3 origin, Vector3 way, float outside, float inside)
+    // Two false positions: the level is nearly straight where it crosses 0.
+    private float Crossing(Vector3 origin, Vector3 way, float outside, float valueOutside, float inside, float valueInside)
     {
-        for (int i = 0; i < 5; i++)
-        {
-            float middle = 0.5f * (outside + inside);
-            if (Sample(Vector3.Clamp(origin + middle * way, Vector3.Zero, last)) > 0f)
-            {
-                inside = middle;
-            }
-            else
-            {
-                outside = middle;
-            }
-        }
-
-        return 0.5f * (outside + inside);
+        float t = outside + (inside - outside) * valueOutside / (valueOutside - valueInside);
+        float value = Sample(Vector3.Clamp(origin + t * way, Vector3.Zero, last));
+        return value > 0f
+            ? outside + (t - outside) * valueOutside / (valueOutside - value)
+            : t + (inside - t) * value / (value - valueInside);
     }
 
     private float Sample(Vector3 p)

@@ -35,7 +35,7 @@ internal sealed class ViewEmitter
     public Canvas Outside()
     {
         ViewCamera camera = new(job, 33.0, 27.0, Width, Height, Border, Foot);
-        Canvas canvas = Paint(new SolidScene(solid, camera, null));
+        Canvas canvas = Paint(new SolidScene(solid, solid, camera, null));
         ViewCaption.Draw(canvas, job, camera, "predicted solid from the south-east");
         return canvas;
     }
@@ -46,7 +46,8 @@ internal sealed class ViewEmitter
     {
         ViewCamera camera = new(job, 40.0, 30.0, Width, Height, Border, Foot);
         WaterCementTones tones = new(job);
-        Canvas canvas = Paint(new SolidScene(solid, camera, tones));
+        Body left = new(Remaining.Of(surface, camera, parallelism), surface.Grid, parallelism);
+        Canvas canvas = Paint(new SolidScene(solid, left, camera, tones));
         ViewCaption.Draw(canvas, job, camera, "predicted solid, south-eastern quarter cut away");
         Legend(canvas, tones);
         return canvas;
@@ -60,7 +61,7 @@ internal sealed class ViewEmitter
         Body voids = new(VoidsLevel.Of(surface, camera, parallelism), surface.Grid, parallelism);
         Canvas canvas = Paint(new VoidsScene(voids, solid, camera));
         Edges(canvas, camera);
-        ViewCaption.Draw(canvas, job, camera, "tunnels and cavities as they set");
+        ViewCaption.Draw(canvas, job, camera, $"tunnels and cavities as they set, less a skin of {VoidsLevel.SkinPitches * job.Lattice.PitchMetres * 1000.0:0.#} mm");
         return canvas;
     }
 
@@ -78,10 +79,12 @@ internal sealed class ViewEmitter
         for (int band = 0; band < tones.Bands.Count; band++)
         {
             canvas.Fill(Left + band * Side, Top, Side, 16, ViewPainter.ToPixel(tones.Bands[band]));
-            if (band % 2 == 0)
-            {
-                Lettering.Small.Write(canvas, $"{tones.First + band * tones.Step:0.00}", Left + band * Side, Top + 30f, Ink.Quiet, band == 0 ? 0f : 0.5f);
-            }
+        }
+
+        for (int edge = 0; edge <= tones.Bands.Count; edge += 2)
+        {
+            canvas.Line(Left + edge * Side, Top + 15f, Left + edge * Side, Top + 20f, 1f, Ink.Quiet);
+            Lettering.Small.Write(canvas, $"{tones.First + edge * tones.Step:0.0#}", Left + edge * Side, Top + 32f, Ink.Quiet, edge == 0 ? 0f : 0.5f);
         }
 
         canvas.Frame(Left, Top, tones.Bands.Count * Side, 16, 1, Ink.Quiet);

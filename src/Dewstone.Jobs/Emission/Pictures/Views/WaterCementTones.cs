@@ -9,6 +9,7 @@ namespace Dewstone.Jobs.Emission.Pictures.Views;
 internal sealed class WaterCementTones
 {
     private static readonly Rgb24 Driest = new(226, 235, 240);
+    private static readonly Rgb24 Middle = new(110, 158, 194);
     private static readonly Rgb24 Wettest = new(20, 58, 92);
 
     private readonly MoistureResult moisture;
@@ -26,7 +27,7 @@ internal sealed class WaterCementTones
         Step = most - least > 0.5 ? 0.1 : 0.05;
         First = Math.Floor(least / Step + 1e-9) * Step;
         int count = Math.Max(2, (int)Math.Ceiling((most - First) / Step - 1e-9));
-        tones = [.. Enumerable.Range(0, count).Select(band => ViewPainter.ToColour(Ink.Mix(Driest, Wettest, band / (count - 1f))))];
+        tones = [.. Enumerable.Range(0, count).Select(band => ViewPainter.ToColour(Ramp(band / (count - 1f))))];
         perContent = (float)ratio;
         cellsPerLength = (float)(moisture.Grid.CellMetres / moisture.Grid.CellHeightMetres);
     }
@@ -48,6 +49,8 @@ internal sealed class WaterCementTones
         int band = (int)MathF.Floor((float)((WaterCement(point) - First) / Step));
         return tones[Math.Clamp(band, 0, tones.Length - 1)];
     }
+
+    private static Rgb24 Ramp(float share) => share < 0.5f ? Ink.Mix(Driest, Middle, 2f * share) : Ink.Mix(Middle, Wettest, 2f * share - 1f);
 
     private float WaterCement(Vector3 point)
     {
