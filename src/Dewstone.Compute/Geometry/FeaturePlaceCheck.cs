@@ -20,16 +20,6 @@ internal static class FeaturePlaceCheck
         }
         bool[] open = Open(shape, gaps);
         for (int i = 0; i < shape.Named.Count; i++) { Opening(unit, shape, i, open[i], findings); }
-        for (int i = 0; i < unit.Cavities.Count; i++)
-        {
-            if (unit.Cavities[i] is ScatteredCavities { Inside: true } inside)
-            {
-                findings.Add(ShapeFindings.InsideKeepsLooseMix.At(
-                    $"the scatter \"{inside.Name}\" makes {inside.Count} hollows that open nowhere: they keep their loose mix",
-                    "scatter them on faces, or accept that the loose mix stays",
-                    UnitKeys.Cavity(i).Key("scatter").Key("inside")));
-            }
-        }
         for (int i = 0; i < unit.Keep.Count; i++) { Keep(unit, shape, i, findings); }
     }
 

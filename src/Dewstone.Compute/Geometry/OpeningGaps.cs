@@ -68,11 +68,20 @@ internal sealed class OpeningGaps
         {
             for (int j = b.FirstPart; j < b.FirstPart + b.Parts; j++)
             {
-                (double Gap, Point3 Middle) gap = Gap(i, p => shape.Openings.Nearest(j, p));
+                int other = j;
+                (double Gap, Point3 Middle) gap = Balls(i, j) ?? Gap(i, p => shape.Openings.Nearest(other, p));
                 if (gap.Gap < least.Gap) { least = gap; }
             }
         }
         return least;
+    }
+
+    // Most pairs are balls of scatters, whose gap needs no search; both have their centres in the box or near it.
+    private (double Gap, Point3 Middle)? Balls(int first, int second)
+    {
+        if (!shape.Openings.IsBall(first, out Point3 a, out double r) || !shape.Openings.IsBall(second, out Point3 b, out double s)) { return null; }
+        double apart = (b - a).Norm, gap = apart - r - s;
+        return gap <= 0.0 ? (0.0, a) : (gap, a + (b - a) * ((r + gap / 2.0) / apart));
     }
 
     private static Point3 Clamp(Point3 p, Size3 box) =>

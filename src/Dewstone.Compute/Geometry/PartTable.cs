@@ -118,6 +118,19 @@ internal sealed class PartTable
         }
     }
 
+    /// <summary>Whether a part is a ball, and which.</summary>
+    /// <param name="part">Part, from 0.</param>
+    /// <param name="centre">Its centre, metres.</param>
+    /// <param name="radius">Its radius, metres.</param>
+    /// <returns>True for a ball.</returns>
+    public bool IsBall(int part, out Point3 centre, out double radius)
+    {
+        ReadOnlySpan<double> d = data.AsSpan(part * Stride, Stride);
+        centre = new Point3(d[0], d[1], d[2]);
+        radius = d[3];
+        return kind[part] == PartKind.Ball;
+    }
+
     /// <summary>Nearest point of a part's surface and inside, by its exact distance and direction.</summary>
     /// <param name="part">Part, from 0.</param>
     /// <param name="p">Metres, unit frame.</param>

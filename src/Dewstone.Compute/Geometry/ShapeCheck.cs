@@ -5,6 +5,7 @@ using Dewstone.Model.Results;
 namespace Dewstone.Compute.Geometry;
 
 /// <summary>Finds what is impossible or doubtful about a unit's shape on a printer's grid: findings DW2xxx but the scatter's own, which its builder raises.</summary>
+/// <remarks>What can be told from single values, such as names used twice and roundings larger than half a side, is found when the text is read.</remarks>
 public static class ShapeCheck
 {
     /// <summary>Checks a shape.</summary>
@@ -21,9 +22,8 @@ public static class ShapeCheck
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(pitchMetres);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(layerMetres);
         DiagnosticBag findings = new();
-        NameCheck.Check(unit, findings);
         FeatureSizeCheck.Check(unit, pitchMetres, layerMetres, findings);
-        RoundingCheck.Check(unit, pitchMetres, findings);
+        BlendCheck.Check(unit, pitchMetres, findings);
         OpeningGaps gaps = new(shape);
         FeaturePlaceCheck.Check(unit, shape, gaps, findings);
         WallCheck.Check(shape, gaps, 2.0 * pitchMetres, findings);

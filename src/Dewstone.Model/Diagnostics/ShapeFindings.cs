@@ -55,42 +55,17 @@ public static class ShapeFindings
         + "  - {name: b, along: x, at: {y: 560 mm, z: 300 mm}, section: {diameter: 200 mm}}",
         TradeRule);
 
-    /// <summary>Scattered hollows inside the body.</summary>
-    public static FindingKind InsideKeepsLooseMix { get; } = new(
-        "DW2007", Severity.Warning, "Hollows inside keep their loose mix",
-        "Hollows scattered inside break no face.",
-        "Loose mix cannot be dug out of a closed hollow: it stays, weighs, and may set when the unit is put in water.",
-        "Scatter them on faces, or let a tunnel cut them; accept the warning if the loose mix may stay.",
-        "cavities:\n  - name: pores\n    scatter: {count: 20, diameter: [80 mm, 120 mm], gap: 100 mm, inside: true, seed: 3}");
-
     /// <summary>A keep zone that keeps nothing.</summary>
     public static FindingKind KeepOutside { get; } = new(
-        "DW2008", Severity.Warning, "Keep zone lies outside the unit",
+        "DW2007", Severity.Warning, "Keep zone lies outside the unit",
         "The whole keep zone lies outside the outer box, so it keeps nothing.",
         "Whatever it was meant to protect, such as the place of a strap, is not protected.",
         "Bring it into the box; coordinates run from the lower corner of the outer box.",
         "box: [900 mm, 900 mm, 900 mm]\nkeep:\n  - name: foot\n    block: {centre: [450 mm, 450 mm, -50 mm], size: [900 mm, 900 mm, 100 mm]}");
 
-    /// <summary>Two features with one name.</summary>
-    public static FindingKind NameTwice { get; } = new(
-        "DW2009", Severity.Error, "Two features share a name",
-        "Two openings, or two keep zones, have the same name.",
-        "Findings, requirements and sheets name features; with one name for two nobody knows which is meant.",
-        "Give each its own name.",
-        "tunnels:\n  - {name: way, along: x, at: {y: 450 mm, z: 300 mm}, section: {diameter: 200 mm}}\n"
-        + "  - {name: way, along: y, at: {x: 450 mm, z: 300 mm}, section: {diameter: 200 mm}}");
-
-    /// <summary>A rounding larger than half of what it rounds.</summary>
-    public static FindingKind RoundingTooLarge { get; } = new(
-        "DW2010", Severity.Error, "Rounding too large",
-        "A rounding radius is larger than half the smallest edge it is to round.",
-        "Such a body does not exist.",
-        "Make the radius at most half the smallest edge.",
-        "box: [900 mm, 900 mm, 300 mm]\nrounding: 200 mm");
-
     /// <summary>A blend radius larger than an opening.</summary>
     public static FindingKind BlendTooLarge { get; } = new(
-        "DW2011", Severity.Warning, "Blend larger than an opening's radius",
+        "DW2008", Severity.Warning, "Blend larger than an opening's radius",
         "The blend radius is larger than half the narrowest side of an opening.",
         "The fillet then eats far more than the edge: mouths grow into funnels and thin bridges vanish.",
         "Make the blend at most half the narrowest opening, or the opening wider.",
@@ -99,7 +74,7 @@ public static class ShapeFindings
 
     /// <summary>A relief that is steep for its wavelength.</summary>
     public static FindingKind ReliefTooSteep { get; } = new(
-        "DW2012", Severity.Warning, "Relief deeper than half its shortest wavelength",
+        "DW2009", Severity.Warning, "Relief deeper than half its shortest wavelength",
         "The relief's amplitude is more than half of its shortest wavelength.",
         "Slopes get so steep that bumps overhang or break off at dig-out.",
         "Lower the amplitude or lengthen the shortest wavelength.",
@@ -108,7 +83,7 @@ public static class ShapeFindings
 
     /// <summary>A relief finer than the grid.</summary>
     public static FindingKind ReliefTooFine { get; } = new(
-        "DW2013", Severity.Note, "Relief finer than two pitches",
+        "DW2010", Severity.Note, "Relief finer than two pitches",
         "The relief's shortest wavelength is under two pitches of the grid.",
         "Bumps shorter than two needle positions cannot be followed by single doses; they come out weaker or not at all.",
         "Nothing, if the longer waves matter; else lengthen the shortest wavelength to two pitches.",
@@ -117,7 +92,7 @@ public static class ShapeFindings
 
     /// <summary>A cavity that opens nowhere.</summary>
     public static FindingKind CavityClosed { get; } = new(
-        "DW2014", Severity.Warning, "Cavity opens nowhere",
+        "DW2011", Severity.Warning, "Cavity opens nowhere",
         "A cavity touches neither a face nor another opening that does.",
         "Loose mix cannot be dug out of a closed hollow: it stays, weighs, and may set when the unit is put in water.",
         "Move it to a face or let a tunnel cut it; accept the warning if the loose mix may stay.",
@@ -125,7 +100,7 @@ public static class ShapeFindings
 
     /// <summary>A path that cannot be followed.</summary>
     public static FindingKind PathFoldsBack { get; } = new(
-        "DW2015", Severity.Error, "Path folds back or has no length",
+        "DW2012", Severity.Error, "Path folds back or has no length",
         "A tunnel's path has fewer than two different corners, or turns by more than 120 degrees at one.",
         "A section cannot be carried around so sharp a bend without cutting into itself.",
         "Give two or more different corners, and spread a sharp bend over two.",
@@ -133,7 +108,7 @@ public static class ShapeFindings
 
     /// <summary>A clear opening that the drawing itself denies.</summary>
     public static FindingKind ClearLargerThanOpening { get; } = new(
-        "DW2016", Severity.Error, "Clear opening larger than the opening",
+        "DW2013", Severity.Error, "Clear opening larger than the opening",
         "The ball that must pass is larger than the opening as drawn.",
         "It cannot pass, however well the unit is printed; wet edges make openings smaller, never larger.",
         "Widen the opening or ask for a smaller ball.",
@@ -141,7 +116,7 @@ public static class ShapeFindings
 
     /// <summary>A keep zone across a tunnel.</summary>
     public static FindingKind KeepBlocksTunnel { get; } = new(
-        "DW2017", Severity.Warning, "Keep zone blocks a tunnel",
+        "DW2014", Severity.Warning, "Keep zone blocks a tunnel",
         "A keep zone lies across the centre line of a tunnel inside the unit.",
         "Keep zones win over openings: the tunnel is walled up there, wholly or in part.",
         "Move one of them, or make the keep zone smaller.",
@@ -150,7 +125,7 @@ public static class ShapeFindings
 
     /// <summary>A unit of which nothing is left.</summary>
     public static FindingKind NothingLeft { get; } = new(
-        "DW2018", Severity.Error, "Nothing is left to print",
+        "DW2015", Severity.Error, "Nothing is left to print",
         "The openings take away the whole body.",
         "There is no solid to dose for.",
         "Make the openings smaller, or name what must stay under keep.",
@@ -159,7 +134,7 @@ public static class ShapeFindings
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingKind> All =>
     [
-        ScatterCannotPlace, TunnelMisses, TunnelEndsInside, CavityOutside, UnderOnePitch, WallUnderTwoPitches, InsideKeepsLooseMix, KeepOutside, NameTwice,
-        RoundingTooLarge, BlendTooLarge, ReliefTooSteep, ReliefTooFine, CavityClosed, PathFoldsBack, ClearLargerThanOpening, KeepBlocksTunnel, NothingLeft,
+        ScatterCannotPlace, TunnelMisses, TunnelEndsInside, CavityOutside, UnderOnePitch, WallUnderTwoPitches, KeepOutside,
+        BlendTooLarge, ReliefTooSteep, ReliefTooFine, CavityClosed, PathFoldsBack, ClearLargerThanOpening, KeepBlocksTunnel, NothingLeft,
     ];
 }
