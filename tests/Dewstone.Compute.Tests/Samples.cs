@@ -199,7 +199,8 @@ internal static class Samples
     }
 
     /// <summary>A moisture field by hand: content by flat index; hardened where water/cement is at least 0.22 of the estuary mix.</summary>
-    public static MoistureResult Moisture(CellGrid grid, Func<int, double> content, double refusedCubicMetres = 0.0, IReadOnlyList<RefusedDose>? refused = null)
+    public static MoistureResult Moisture(CellGrid grid, Func<int, double> content, double refusedCubicMetres = 0.0, IReadOnlyList<RefusedDose>? refused = null,
+        bool touchedWindowEdge = false)
     {
         float[] cells = [.. Enumerable.Range(0, grid.Count).Select(i => (float)content(i))];
         double water = cells.Sum(c => (double)c) * grid.CellCubicMetres;
@@ -217,6 +218,7 @@ internal static class Samples
             FieldCubicMetres = water,
             Refused = refused ?? [],
             LargestContent = cells.Max(),
+            TouchedWindowEdge = touchedWindowEdge,
             TimeSteps = 1,
             CellUpdates = grid.Count,
         };

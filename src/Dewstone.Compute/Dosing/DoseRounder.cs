@@ -98,6 +98,6 @@ public sealed class DoseRounder
     {
         int i = index % lattice.Columns;
         int j = index / lattice.Columns % lattice.Rows;
-        return lattice.IsUsable(i, j, index / pumpOfPosition.Length);
+        return VoxelFractions.HasVoxel(lattice, i, j, index / pumpOfPosition.Length);
     }
 }

@@ -28,8 +28,7 @@ public static class VoxelFractions
                 {
                     int x = i * grid.CellsPerPitch + shift;
                     int y = j * grid.CellsPerPitch + shift;
-                    bool inside = x + grid.CellsPerPitch <= grid.Nx && y + grid.CellsPerPitch <= grid.Ny;
-                    if (inside && lattice.IsUsable(i, j, k))
+                    if (HasVoxel(lattice, i, j, k))
                     {
                         fractions[lattice.Index(i, j, k)] = Average(grid, target.Fraction, x, y, k * grid.CellsPerLayer);
                     }
@@ -38,6 +37,19 @@ public static class VoxelFractions
         }
 
         return fractions;
+    }
+
+    /// <summary>Whether a position can be watered: it keeps clear of the walls, and its voxel lies within the window (the last ones of a shifted layer do not).</summary>
+    /// <param name="lattice">Needle positions.</param>
+    /// <param name="i">Along x, from 0.</param>
+    /// <param name="j">Along y, from 0.</param>
+    /// <param name="k">Layer, from 0.</param>
+    /// <returns>False for positions that get no water.</returns>
+    public static bool HasVoxel(Lattice lattice, int i, int j, int k)
+    {
+        ArgumentNullException.ThrowIfNull(lattice);
+        bool leaves = lattice.IsShifted(k) && (i == lattice.Columns - 1 || j == lattice.Rows - 1);
+        return !leaves && lattice.IsUsable(i, j, k);
     }
 
     private static double Average(CellGrid grid, float[] fraction, int x0, int y0, int z0)

@@ -10,9 +10,6 @@ public static class WaterCheck
     /// <summary>Refused share of all water below which nothing is said, 1: a thousandth.</summary>
     private const double RefusedWorthSaying = 1e-3;
 
-    /// <summary>Water/cement that counts as water at the edge, 1: a twentieth of what sets a lean mix; less cannot move on.</summary>
-    private const double WetWaterCement = 0.01;
-
     /// <summary>Checks the water of a job.</summary>
     /// <param name="placement">Where the unit stands.</param>
     /// <param name="lattice">Needle positions.</param>
@@ -29,11 +26,10 @@ public static class WaterCheck
             findings.Add(Refused(placement, lattice, moisture));
         }
 
-        int wet = WetEdgeCells(lattice, moisture);
-        if (wet > 0)
+        if (moisture.TouchedWindowEdge)
         {
             findings.Add(WettingFindings.WindowTouched.At(
-                $"Water reached {wet} of the outermost cells around the unit, where the bin goes on.",
+                "Water reached the outermost cells around the unit, where the bin goes on.",
                 "Move the unit away from the last needle positions, or use a larger bin.",
                 new KeyPath(DescriptionKind.Unit, "box")));
         }
@@ -57,46 +53,5 @@ public static class WaterCheck
             "Lower the dose or the needle's flow, or use a mix with more pore space.",
             new KeyPath(DescriptionKind.Printer, "needle.flow"));
         return finding with { Where = placement.ToUnit(lattice.Tip(i, j, k)) };
-    }
-
-    private static int WetEdgeCells(Lattice lattice, MoistureResult moisture)
-    {
-        CellGrid grid = moisture.Grid;
-        // A side is a bin wall when less than half a cell of bed lies beyond it.
-        double near = grid.CellMetres / 2.0;
-        bool west = grid.Origin.X > near;
-        bool south = grid.Origin.Y > near;
-        bool east = lattice.BinXMetres - (grid.Origin.X + grid.Nx * grid.CellMetres) > near;
-        bool north = lattice.BinYMetres - (grid.Origin.Y + grid.Ny * grid.CellMetres) > near;
-        double wet = WetWaterCement * moisture.BinderKilogramsPerCubicMetre / moisture.LiquidKilogramsPerCubicMetre;
-        int count = 0;
-        for (int z = 0; z < grid.Nz; z++)
-        {
-            for (int y = 0; y < grid.Ny; y++)
-            {
-                ReadOnlySpan<float> row = moisture.VolumetricWaterContent.AsSpan((z * grid.Ny + y) * grid.Nx, grid.Nx);
-                if ((south && y == 0) || (north && y == grid.Ny - 1))
-                {
-                    count += CountAbove(row, wet);
-                    continue;
-                }
-
-                count += west && row[0] > wet ? 1 : 0;
-                count += east && row[^1] > wet ? 1 : 0;
-            }
-        }
-
-        return count;
-    }
-
-    private static int CountAbove(ReadOnlySpan<float> row, double least)
-    {
-        int count = 0;
-        foreach (float content in row)
-        {
-            count += content > least ? 1 : 0;
-        }
-
-        return count;
     }
 }

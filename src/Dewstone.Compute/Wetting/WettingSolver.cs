@@ -15,8 +15,14 @@ namespace Dewstone.Compute.Wetting;
 /// </remarks>
 public static class WettingSolver
 {
-    // A step is chosen at each event and then every fourth time: the largest content falls slowly, so this costs 1 % more steps.
-    private const int StepsPerChoice = 4;
+    /// <summary>A step is chosen at each event and then every fourth time: the largest content falls slowly, so this costs 1 % more steps.</summary>
+    public const int StepsPerChoice = 4;
+
+    /// <summary>Equal slices of a station's time in whose middles water is given.</summary>
+    public const int ShotsPerStation = Station.Shots;
+
+    /// <summary>Share of the largest monotone time step that is taken, 1.</summary>
+    public const double StepShare = TransportStepper.StepShare;
 
     /// <summary>Solves a job.</summary>
     /// <param name="problem">The job.</param>

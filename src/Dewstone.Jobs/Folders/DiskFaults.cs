@@ -15,7 +15,7 @@ internal static class DiskFaults
     /// <summary>How writing went.</summary>
     public static JobFolderStatus StatusOf(Exception fault) => fault switch
     {
-        UnauthorizedAccessException or PathTooLongException or DirectoryNotFoundException => JobFolderStatus.CannotCreate,
+        UnauthorizedAccessException or PathTooLongException or DirectoryNotFoundException or FileNotFoundException => JobFolderStatus.CannotCreate,
         { HResult: NoFolder or ReadOnly or NameTooLong or TooManyLinks } => JobFolderStatus.CannotCreate,
         _ => JobFolderStatus.TryAgain,
     };

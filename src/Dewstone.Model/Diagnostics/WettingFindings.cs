@@ -59,7 +59,7 @@ public static class WettingFindings
     public static FindingKind WindowTouched { get; } = new(
         "DW3008", Severity.Warning, "Water reached the edge of the computed window",
         "Water came to the outermost cells of the window around the unit where there is no bin wall.",
-        "Beyond that edge it is not followed, so the predicted solid is a little too wet there.",
+        "The computation holds it back there, so the predicted solid is a little too wet at that side.",
         "Move the unit away from the last needle positions, or use a larger bin.");
 
     /// <summary>Nothing hardened.</summary>
