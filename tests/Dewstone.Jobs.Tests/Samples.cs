@@ -19,7 +19,7 @@ internal static class Samples
 
     public static WettingConstants Constants { get; } = new() { WindowSeconds = 600.0, ShotsPerDose = 4, StepShare = 0.9, StepsPerSetting = 4 };
 
-    public static EmissionSettings Settings { get; } = new() { Addressing = OneStation, Wetting = Constants, RootFolder = "/yard" };
+    public static EmissionSettings Settings { get; } = new() { Addressing = OneStation, Wetting = Constants, NameOfFile = file => Path.GetRelativePath("/yard", file) };
 
     public static Lattice Lattice { get; } = new()
     {

@@ -1,5 +1,3 @@
-using Dewstone.Jobs.Compilation;
-using Dewstone.Jobs.Folders;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 

@@ -1,8 +1,7 @@
 using Dewstone.Cli.Rendering;
-using Dewstone.Jobs;
 using Dewstone.Jobs.Compilation;
+using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Folders;
-using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 using Dewstone.Reading;
 
@@ -42,10 +41,10 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
             }
         }
 
-        int code = Cli.ExitCode.Combine([.. outcomes.Select(o => o.ExitCode)]);
+        int code = ExitCode.Combine([.. outcomes.Select(o => o.ExitCode)]);
         if (request.SarifFile is { } sarif)
         {
-            code = Cli.ExitCode.Combine([code, await WriteSarifAsync(sarif, outcomes, cancellation).ConfigureAwait(false)]);
+            code = ExitCode.Combine([code, await WriteSarifAsync(sarif, outcomes, cancellation).ConfigureAwait(false)]);
         }
 
         if (request.Json)
@@ -62,7 +61,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
         cancellation.ThrowIfCancellationRequested();
         if (OutputFolder is { } folder && JobFolderWriter.Examine(folder, JobFolder.NameOf(file)) is { } obstacle)
         {
-            return new UnitOutcome { File = file, Name = Path.GetFileName(file), Findings = [obstacle], ExitCode = Cli.ExitCode.CannotCreate };
+            return new UnitOutcome { File = file, Name = Path.GetFileName(file), Findings = [obstacle], ExitCode = ExitCode.CannotCreate };
         }
 
         ReadResult read = DescriptionReader.ReadJob(file, new ReadOptions
@@ -88,7 +87,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
             Name = read.Job?.Unit.Name ?? Path.GetFileName(file),
             Findings = compiled.Findings,
             Job = compiled.Job,
-            ExitCode = compiled.InputAtFault ? Cli.ExitCode.InputAtFault : compiled.Job is { Held: true } ? Cli.ExitCode.No : Cli.ExitCode.Done,
+            ExitCode = compiled.InputAtFault ? ExitCode.InputAtFault : compiled.Job is { Held: true } ? ExitCode.No : ExitCode.Done,
         };
         return OutputFolder is null || compiled.Job is null ? outcome : Write(outcome, compiled.Job, read, progress, cancellation);
     }
@@ -102,7 +101,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
                 OutputFolder = OutputFolder!,
                 Name = JobFolder.NameOf(outcome.File),
                 Held = job.Held,
-                Files = JobFiles.Of(job, read.SourceMaps, WithField, request.Parallelism, cancellation),
+                Files = JobFiles.Of(job, read.Sources.BelowRoot, WithField, request.Parallelism, cancellation),
             },
             cancellation);
         return outcome with
@@ -111,8 +110,8 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
             Folder = written.Status == JobFolderStatus.Written ? written.Path : null,
             ExitCode = written.Status switch
             {
-                JobFolderStatus.CannotCreate => Cli.ExitCode.CannotCreate,
-                JobFolderStatus.TryAgain => Cli.ExitCode.TryAgain,
+                JobFolderStatus.CannotCreate => ExitCode.CannotCreate,
+                JobFolderStatus.TryAgain => ExitCode.TryAgain,
                 _ => outcome.ExitCode,
             },
         };
@@ -120,16 +119,16 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
 
     private async Task<int> WriteSarifAsync(string path, IReadOnlyList<UnitOutcome> outcomes, CancellationToken cancellation)
     {
-        ReadOnlyMemory<byte> bytes = JobFiles.Sarif([.. outcomes.SelectMany(o => o.Findings)], ToolVersion.Text);
+        ReadOnlyMemory<byte> bytes = FindingsEmitter.Emit([.. outcomes.SelectMany(o => o.Findings)], ToolVersion.Text, file => file).Bytes;
         try
         {
             await File.WriteAllBytesAsync(path, bytes, cancellation).ConfigureAwait(false);
-            return Cli.ExitCode.Done;
+            return ExitCode.Done;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             await world.Error.WriteLineAsync($"dewstone: cannot write '{path}': {fault.Message}").ConfigureAwait(false);
-            return Cli.ExitCode.CannotCreate;
+            return ExitCode.CannotCreate;
         }
     }
 

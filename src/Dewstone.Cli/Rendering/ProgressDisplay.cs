@@ -1,4 +1,3 @@
-using Dewstone.Model.Results;
 using Spectre.Console;
 
 namespace Dewstone.Cli.Rendering;

@@ -4,9 +4,6 @@ using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Wetting;
-using Dewstone.Model.Description;
-using Dewstone.Model.Diagnostics;
-using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 using Dewstone.Reading;
 
@@ -29,7 +26,7 @@ public static class JobCompiler
     {
         ArgumentNullException.ThrowIfNull(read);
         ArgumentNullException.ThrowIfNull(options);
-        FindingList findings = new(read.SourceMaps, options.Accept);
+        FindingList findings = new(read.Sources, options.Accept);
         findings.AddRange(read.Diagnostics);
         if (findings.Stop || read.Job is not { } job)
         {
@@ -38,7 +35,6 @@ public static class JobCompiler
 
         ShapeResult shape = ReefShapeBuilder.Build(job.Unit);
         findings.AddRange(shape.Diagnostics);
-        findings.AddRange(ShapeCheck.Check(job.Unit, shape, job.Printer.Grid.Pitch.Metres, job.Printer.Grid.LayerHeight.Metres));
         PlacementResult place = Placer.Place(job, options.CellsPerVoxel);
         findings.AddRange(place.Findings);
         if (findings.Stop || options.DrawingOnly || place is not { Placement: { } placement, Lattice: { } lattice, Cells: { } cells })

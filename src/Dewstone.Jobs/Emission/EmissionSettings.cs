@@ -12,10 +12,9 @@ public sealed record EmissionSettings
     public required WettingConstants Wetting { get; init; }
 
     /// <summary>
-    /// Folder that file names in findings and requirements are given relative to, so that the files do not tell from which folder the
-    /// program was called; null or a file outside it: the bare name.
+    /// Name of a description file as the job's files hold it: below the root, so that they do not tell from which folder the program was called.
     /// </summary>
-    public string? RootFolder { get; init; }
+    public required Func<string, string> NameOfFile { get; init; }
 
     /// <summary>Whether the raw moisture field is written too.</summary>
     public bool RawField { get; init; }

@@ -19,13 +19,13 @@ public static class FindingsEmitter
     /// <summary>The findings as a file.</summary>
     /// <param name="findings">Placed findings, in order.</param>
     /// <param name="toolVersion">Version of the tool.</param>
-    /// <param name="rootFolder">Folder that places are given relative to; null for bare names.</param>
+    /// <param name="nameOfFile">Name of a description file as the log holds it.</param>
     /// <returns>The file.</returns>
-    public static EmittedFile Emit(IReadOnlyList<Diagnostic> findings, string toolVersion, string? rootFolder)
+    public static EmittedFile Emit(IReadOnlyList<Diagnostic> findings, string toolVersion, Func<string, string> nameOfFile)
     {
         ArgumentNullException.ThrowIfNull(findings);
         string[] codes = [.. findings.Select(finding => finding.Code).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
-        FilePlaces places = new(rootFolder);
+        FilePlaces places = new(nameOfFile);
         return new EmittedFile(Path, CanonicalJson.Indented(json =>
         {
             json.WriteString("$schema", Schema);

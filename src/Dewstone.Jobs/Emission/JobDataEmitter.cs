@@ -27,7 +27,7 @@ public static class JobDataEmitter
         }
 
         files.Add(EstimateEmitter.Emit(job.Estimate));
-        files.Add(FindingsEmitter.Emit(job.Findings, job.ToolVersion, settings.RootFolder));
+        files.Add(FindingsEmitter.Emit(job.Findings, job.ToolVersion, settings.NameOfFile));
         files.Add(PredictedFieldEmitter.Emit(job.Moisture, settings.Parallelism, cancellationToken));
         if (settings.RawField)
         {

@@ -1,7 +1,6 @@
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Wetting;
 using Dewstone.Jobs.Emission.Pictures;
-using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission;

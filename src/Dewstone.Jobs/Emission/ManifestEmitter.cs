@@ -24,14 +24,14 @@ public static class ManifestEmitter
     /// <param name="job">The compiled job.</param>
     /// <param name="data">Its data files with both fingerprints.</param>
     /// <param name="files">Every other file of the folder: data, pictures, report.</param>
-    /// <param name="rootFolder">Folder that places are given relative to; null for bare names.</param>
+    /// <param name="nameOfFile">Name of a description file as the manifest holds it.</param>
     /// <returns>The file.</returns>
-    public static EmittedFile Emit(CompiledJob job, JobData data, IReadOnlyList<EmittedFile> files, string? rootFolder)
+    public static EmittedFile Emit(CompiledJob job, JobData data, IReadOnlyList<EmittedFile> files, Func<string, string> nameOfFile)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(data);
         ArgumentNullException.ThrowIfNull(files);
-        FilePlaces places = new(rootFolder);
+        FilePlaces places = new(nameOfFile);
         return new EmittedFile(Path, CanonicalJson.Indented(json =>
         {
             json.WriteString("format", Format);

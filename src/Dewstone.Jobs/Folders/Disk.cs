@@ -40,6 +40,11 @@ internal sealed class Disk : IDisk
     {
         using FileStream file = new(path, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 0);
         file.Write(bytes.Span);
+    }
+
+    public void Settle(string path)
+    {
+        using FileStream file = new(path, FileMode.Open, FileAccess.ReadWrite, FileShare.Read, bufferSize: 0);
         file.Flush(flushToDisk: true);
     }
 

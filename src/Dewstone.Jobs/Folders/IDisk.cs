@@ -27,8 +27,11 @@ internal interface IDisk
     /// <summary>Makes a folder and those above it.</summary>
     void CreateFolder(string path);
 
-    /// <summary>Writes a new file through to the disk.</summary>
+    /// <summary>Writes a new file; it may still be on its way to the disk.</summary>
     void WriteFile(string path, ReadOnlyMemory<byte> bytes);
+
+    /// <summary>Sees a written file through to the disk.</summary>
+    void Settle(string path);
 
     /// <summary>Renames a folder; nothing may stand at the new name.</summary>
     void Rename(string from, string to);

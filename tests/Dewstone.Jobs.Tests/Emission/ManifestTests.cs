@@ -90,5 +90,5 @@ public sealed class ManifestTests
     }
 
     private static JsonElement Manifest(CompiledJob job, JobData data, IReadOnlyList<EmittedFile> files) =>
-        JsonDocument.Parse(ManifestEmitter.Emit(job, data, files, "/yard").Bytes).RootElement;
+        JsonDocument.Parse(ManifestEmitter.Emit(job, data, files, Samples.Settings.NameOfFile).Bytes).RootElement;
 }

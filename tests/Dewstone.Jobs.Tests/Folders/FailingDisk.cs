@@ -33,21 +33,28 @@ internal sealed class FailingDisk(Func<Exception>? fault, int at) : IDisk
     public void WriteFile(string path, ReadOnlyMemory<byte> bytes) =>
         Change($"write {path}", () => disk.WriteFile(path, bytes), () => disk.WriteFile(path, bytes[..(bytes.Length / 2)]));
 
+    public void Settle(string path) => Change($"settle {path}", () => disk.Settle(path));
+
     public void Rename(string from, string to) => Change($"rename {from} {to}", () => disk.Rename(from, to));
 
     public void Delete(string path) => Change($"delete {path}", () => disk.Delete(path), () => RemoveOne(path));
 
     private void Change(string what, Action change, Action? half = null)
     {
-        changes++;
-        Log.Add(what);
-        if (changes == at)
+        int number;
+        lock (disk)
+        {
+            number = ++changes;
+            Log.Add(what);
+        }
+
+        if (number == at)
         {
             half?.Invoke();
             throw fault?.Invoke() ?? new Killed();
         }
 
-        if (fault is null && changes > at)
+        if (fault is null && number > at)
         {
             throw new Killed();
         }

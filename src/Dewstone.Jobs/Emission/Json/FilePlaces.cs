@@ -1,26 +1,12 @@
 namespace Dewstone.Jobs.Emission.Json;
 
-/// <summary>Names of description files as job files hold them: relative to the root, the same from whatever folder the program was called.</summary>
-/// <param name="rootFolder">The root; null when there is none.</param>
-internal sealed class FilePlaces(string? rootFolder)
+/// <summary>Names of description files as job files hold them.</summary>
+/// <param name="nameOfFile">Name below the root, with <c>/</c> between its parts, of a path as it was given.</param>
+internal sealed class FilePlaces(Func<string, string> nameOfFile)
 {
-    private readonly string? root = rootFolder is null ? null : Path.GetFullPath(rootFolder);
-
-    /// <summary>A file's path below the root with <c>/</c> between its parts; its bare name when it lies elsewhere.</summary>
+    /// <summary>A file's name.</summary>
     /// <param name="file">Path as it was given.</param>
-    public string NameOf(string file)
-    {
-        if (root is not null)
-        {
-            string relative = Path.GetRelativePath(root, Path.GetFullPath(file)).Replace('\\', '/');
-            if (relative != ".." && !relative.StartsWith("../", StringComparison.Ordinal) && !Path.IsPathRooted(relative))
-            {
-                return relative;
-            }
-        }
-
-        return Path.GetFileName(file);
-    }
+    public string NameOf(string file) => nameOfFile(file);
 
     /// <summary>The same as a relative URI reference (RFC 3986).</summary>
     /// <param name="file">Path as it was given.</param>
