@@ -1,4 +1,3 @@
-using Dewstone.Jobs.Folders;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 

@@ -57,7 +57,7 @@ internal static class OutcomeText
         foreach (RequirementResult r in job.Requirements)
         {
             string verdict = r.Met ? "met" : r.AcceptedBecause is null ? "NOT MET" : "released";
-            text.Append($"  {r.Quantity,-34} {Figure(r.Value, r.Unit),14}   asked {r.Op} {Figure(r.Limit, r.Unit),-12} {verdict}\n");
+            text.Append($"  {verdict,-8} {Figure(r.Value, r.Unit),10} (asked {r.Op} {Figure(r.Limit, r.Unit)})  {r.Quantity}\n");
         }
     }
 

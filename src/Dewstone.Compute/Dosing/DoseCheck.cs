@@ -7,9 +7,6 @@ namespace Dewstone.Compute.Dosing;
 /// <summary>Says where doses differ from what was wanted, and why; for any dosing rule.</summary>
 public static class DoseCheck
 {
-    /// <summary>Water/cement of a full voxel below which dry pockets must be expected, 1; see <see cref="NominalDose.PocketClosingWaterCement"/>.</summary>
-    private const double PocketWaterCement = 0.50;
-
     /// <summary>Needles named in one finding; more are counted.</summary>
     private const int NeedlesNamed = 8;
 
@@ -60,11 +57,19 @@ public static class DoseCheck
 
     private static void CheckLean(NominalDose nominal, List<Diagnostic> findings)
     {
-        if (nominal.WaterCement < PocketWaterCement)
+        if (nominal.ClosingMillilitres is not { } closing)
         {
             findings.Add(WettingFindings.LeanDose.At(
-                $"The band keeps a full voxel at water/cement {nominal.WaterCement:0.###} ({nominal.Millilitres:0.#} mL); dry pockets may stay between needles.",
-                $"Raise water_cement.max to {PocketWaterCement + NominalDose.BandMargin:0.##} or more, or look at the deep pockets in the plates before printing.",
+                "No dose reaches the corners between needles of this pitch before the mix sets; dry pockets stay inside the solid.",
+                "Use a finer pitch, lower layers or a mix that wets faster, or look at the deep pockets in the plates before printing.",
+                new KeyPath(DescriptionKind.Mix, "wetting")));
+        }
+        else if (nominal.Millilitres < closing)
+        {
+            double closingWaterCement = nominal.WaterCement * closing / nominal.Millilitres;
+            findings.Add(WettingFindings.LeanDose.At(
+                $"The band keeps a full voxel at water/cement {nominal.WaterCement:0.###} ({nominal.Millilitres:0.#} mL); pockets between needles close at {closing:0.#} mL.",
+                $"Raise water_cement.max to {closingWaterCement + NominalDose.BandMargin:0.##} or more, or look at the deep pockets in the plates before printing.",
                 BandKey.Key("max")));
         }
     }

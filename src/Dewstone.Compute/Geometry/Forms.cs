@@ -62,17 +62,19 @@ internal static class Forms
     {
         double px = Math.Max(Math.Abs(p.X), 1e-12 * half.X), py = Math.Max(Math.Abs(p.Y), 1e-12 * half.Y), pz = Math.Max(Math.Abs(p.Z), 1e-12 * half.Z);
         double ax = half.X * half.X, ay = half.Y * half.Y, az = half.Z * half.Z;
-        double t = Math.Max(half.X * px - ax, Math.Max(half.Y * py - ay, half.Z * pz - az));
+        // s = t + min(e^2), so that nothing cancels where the root lies close to the pole.
+        double least = Math.Min(ax, Math.Min(ay, az)), overX = ax - least, overY = ay - least, overZ = az - least;
+        double s = Math.Max(half.X * px - overX, Math.Max(half.Y * py - overY, half.Z * pz - overZ));
         for (int step = 0; step < 100; step++)
         {
-            double rx = half.X * px / (t + ax), ry = half.Y * py / (t + ay), rz = half.Z * pz / (t + az);
+            double rx = half.X * px / (s + overX), ry = half.Y * py / (s + overY), rz = half.Z * pz / (s + overZ);
             double g = rx * rx + ry * ry + rz * rz - 1.0;
-            double slope = 2.0 * (rx * rx / (t + ax) + ry * ry / (t + ay) + rz * rz / (t + az));
-            double next = t + g / slope;
-            if (!(next > t)) { break; }
-            t = next;
+            double slope = 2.0 * (rx * rx / (s + overX) + ry * ry / (s + overY) + rz * rz / (s + overZ));
+            double next = s + g / slope;
+            if (!(next > s)) { break; }
+            s = next;
         }
-        double nx = ax * px / (t + ax), ny = ay * py / (t + ay), nz = az * pz / (t + az);
+        double nx = ax * px / (s + overX), ny = ay * py / (s + overY), nz = az * pz / (s + overZ);
         return new Point3(p.X < 0.0 ? -nx : nx, p.Y < 0.0 ? -ny : ny, p.Z < 0.0 ? -nz : nz);
     }
 

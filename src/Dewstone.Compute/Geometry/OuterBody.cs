@@ -34,7 +34,7 @@ internal sealed class OuterBody
         coreX = box.X / 2.0 - rounding;
         coreY = box.Y / 2.0 - rounding;
         coreZ = box.Z / 2.0 - rounding;
-        if (unit.Relief is Relief relief && relief.Amplitude.Metres > 0.0 && relief.Faces != FaceSet.None)
+        if (unit.Relief is Relief relief && relief.Amplitude.Metres > 0.0 && relief.ShortestLength.Metres > 0.0 && relief.Faces != FaceSet.None)
         {
             noise = new ReliefNoise(relief, box, ReefShapeBuilder.ReliefFeature);
             faces = relief.Faces;

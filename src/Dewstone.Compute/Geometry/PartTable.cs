@@ -118,13 +118,37 @@ internal sealed class PartTable
         }
     }
 
+    /// <summary>Whether a part is a ball, and which.</summary>
+    /// <param name="part">Part, from 0.</param>
+    /// <param name="centre">Its centre, metres.</param>
+    /// <param name="radius">Its radius, metres.</param>
+    /// <returns>True for a ball.</returns>
+    public bool IsBall(int part, out Point3 centre, out double radius)
+    {
+        ReadOnlySpan<double> d = data.AsSpan(part * Stride, Stride);
+        centre = new Point3(d[0], d[1], d[2]);
+        radius = d[3];
+        return kind[part] == PartKind.Ball;
+    }
+
+    /// <summary>Nearest point of a part's surface and inside, by its exact distance and direction.</summary>
+    /// <param name="part">Part, from 0.</param>
+    /// <param name="p">Metres, unit frame.</param>
+    /// <returns>The point itself when it lies inside.</returns>
+    public Point3 Nearest(int part, Point3 p)
+    {
+        double distance = Distance(part, p.X, p.Y, p.Z);
+        return distance <= 0.0 ? p : p - Normal(part, p.X, p.Y, p.Z, exact: true) * distance;
+    }
+
     /// <summary>Outward direction of a part for fillets: at sharp edges it turns no faster than over the blend radius.</summary>
     /// <param name="part">Part, from 0.</param>
     /// <param name="x">x, metres, unit frame.</param>
     /// <param name="y">y, metres.</param>
     /// <param name="z">z, metres.</param>
+    /// <param name="exact">The exact direction instead, which jumps where edges are sharp.</param>
     /// <returns>Unit vector away from the part.</returns>
-    public Point3 Normal(int part, double x, double y, double z)
+    public Point3 Normal(int part, double x, double y, double z, bool exact = false)
     {
         ReadOnlySpan<double> d = data.AsSpan(part * Stride, Stride);
         x -= d[0];
@@ -137,14 +161,16 @@ internal sealed class PartTable
             case PartKind.Ellipsoid:
                 return Forms.EllipsoidNormal(new Point3(x, y, z), new Point3(d[3], d[4], d[5]));
             case PartKind.Block:
-                return Forms.BoxNormal(x, y, z, d[3] - d[7], d[4] - d[7], d[5] - d[7]);
+                double edge = exact ? d[6] : d[7];
+                return Forms.BoxNormal(x, y, z, d[3] - edge, d[4] - edge, d[5] - edge);
             case PartKind.Bar:
                 double t = Math.Min(Math.Max(x * d[3] + y * d[4] + z * d[5], d[6]), d[7]);
                 return Forms.Unit(new Point3(x - t * d[3], y - t * d[4], z - t * d[5]));
             default:
                 double across = x * d[3] + y * d[4] + z * d[5], up = x * d[6] + y * d[7] + z * d[8], along = x * d[9] + y * d[10] + z * d[11];
                 double length = double.IsPositiveInfinity(d[12]) ? double.MaxValue : d[12];
-                Point3 local = Forms.BoxNormal(across, up, along, d[13] - d[16], d[14] - d[16], length);
+                double corner = exact ? d[15] : d[16];
+                Point3 local = Forms.BoxNormal(across, up, along, d[13] - corner, d[14] - corner, length);
                 return new Point3(d[3], d[4], d[5]) * local.X + new Point3(d[6], d[7], d[8]) * local.Y + new Point3(d[9], d[10], d[11]) * local.Z;
         }
     }

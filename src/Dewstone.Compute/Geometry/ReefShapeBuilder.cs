@@ -4,7 +4,7 @@ using Dewstone.Model.Diagnostics;
 namespace Dewstone.Compute.Geometry;
 
 /// <summary>Turns a reef unit's description into its shape; scattered hollows are placed here.</summary>
-/// <remarks>Feature indices of the seeded streams: 0 is the relief, 1 + i is cavity i.</remarks>
+/// <remarks>Feature indices of the seeded draws: 0 is the relief, 1 + i is cavity i.</remarks>
 public static class ReefShapeBuilder
 {
     internal const int ReliefFeature = 0;

@@ -8,7 +8,8 @@ namespace Dewstone.Compute.Geometry;
 /// <remarks>
 /// Frozen for version 1. Wavelengths: the longest, halved as long as the half is above the shortest, then the shortest. A lattice has two points a
 /// wavelength; its weight is its wavelength over the sum of all. Between points each axis is faded by t t (3 - 2 t) and the eight values are
-/// interpolated x first, then y, then z. The value of point (i, j, k) of lattice o is draw o 2^60 + k 2^40 + j 2^20 + i of the stream.
+/// interpolated x first, then y, then z. The value of point (i, j, k) of lattice o is draw o 2^60 + k 2^40 + j 2^20 + i of the feature's draws,
+/// rounded to single precision.
 /// Value noise is common knowledge of computer graphics; the bound of its slope is derived here: each partial derivative is at most 1.5 / spacing.
 /// </remarks>
 internal sealed class ReliefNoise
@@ -27,7 +28,7 @@ internal sealed class ReliefNoise
     /// <summary>The noise of a relief.</summary>
     /// <param name="relief">The relief.</param>
     /// <param name="box">Outer box, metres.</param>
-    /// <param name="feature">Feature index of its stream.</param>
+    /// <param name="feature">Feature index of its draws.</param>
     public ReliefNoise(Relief relief, Size3 box, int feature)
     {
         this.box = box;

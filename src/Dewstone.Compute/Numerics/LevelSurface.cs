@@ -55,42 +55,39 @@ public sealed class LevelSurface
     /// <returns>True inside.</returns>
     public bool Contains(Point3 point) => At(point) >= level;
 
-    /// <summary>Where a ray that starts inside leaves for the first time.</summary>
+    /// <summary>Where a ray first changes from inside to outside or the other way.</summary>
     /// <param name="start">Start, m from the lower corner.</param>
     /// <param name="direction">Direction; its length does not matter, but not 0.</param>
-    /// <returns>Distance from the start, m; 0 when it starts outside; not a number when it leaves the box without crossing.</returns>
-    public double ExitMetres(Point3 start, Point3 direction)
+    /// <returns>Distance from the start, m; not a number when the ray leaves the box without crossing the surface.</returns>
+    public double CrossingMetres(Point3 start, Point3 direction)
     {
         double length = Math.Sqrt(direction.X * direction.X + direction.Y * direction.Y + direction.Z * direction.Z);
         Point3 Along(double metres) => new(
             start.X + direction.X / length * metres, start.Y + direction.Y / length * metres, start.Z + direction.Z / length * metres);
-        if (!Contains(start))
-        {
-            return 0.0;
-        }
+        bool side = Contains(start);
 
         // A quarter of a cell: a tongue thinner than that is no surface of this field.
         double step = Math.Min(cellMetres, cellHeightMetres) / 4.0;
-        double inside = 0.0;
-        double outside = step;
-        while (Contains(Along(outside)))
+        double before = 0.0;
+        double after = step;
+        while (Contains(Along(after)) == side)
         {
-            if (!IsInBox(Along(outside)))
+            if (!IsInBox(Along(after)))
             {
                 return double.NaN;
             }
 
-            inside = outside;
-            outside += step;
+            before = after;
+            after += step;
         }
 
         for (int i = 0; i < 50; i++)
         {
-            double middle = 0.5 * (inside + outside);
-            (inside, outside) = Contains(Along(middle)) ? (middle, outside) : (inside, middle);
+            double middle = 0.5 * (before + after);
+            (before, after) = Contains(Along(middle)) == side ? (middle, after) : (before, middle);
         }
 
-        return 0.5 * (inside + outside);
+        return 0.5 * (before + after);
     }
 
     /// <summary>Volume inside the surface, whole box.</summary>

@@ -13,6 +13,8 @@ namespace Dewstone.Compute.Wetting;
 /// With dt at most 1 / (D(largest theta) (4/h^2 + 2/hz^2)) the step is monotone: no content falls below 0 or rises above the largest
 /// before the step. Each cell is computed by the same operations in the same order whatever the vector width, the number of threads and
 /// the orientation of the field in x and y, so all these give the same bits.</para>
+/// <para>Single precision: a change below 3e-8 in a step is lost. That is nothing over the some hundred or thousand steps of a job, but do
+/// not march a nearly steady field for millions of steps.</para>
 /// <para>The field is stepped in place: the potentials of three planes are kept aside and a plane is overwritten only when no one needs its
 /// old content any more. Rows that are dry and have dry neighbours are passed over.</para>
 /// </remarks>

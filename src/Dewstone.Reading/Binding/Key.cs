@@ -6,7 +6,8 @@ namespace Dewstone.Reading.Binding;
 /// <param name="fallback">Default as it would be written; null for none.</param>
 /// <param name="doc">What it means: a few words, no full stop.</param>
 /// <param name="example">A good value as YAML in one line; null for the form's.</param>
-internal abstract class Key(string name, bool required, string? fallback, string doc, string? example)
+/// <param name="starter">Whether a file to start from has it, although it may be left out.</param>
+internal abstract class Key(string name, bool required, string? fallback, string doc, string? example, bool starter)
 {
     /// <summary>Name as written.</summary>
     public string Name => name;
@@ -26,6 +27,9 @@ internal abstract class Key(string name, bool required, string? fallback, string
     /// <summary>Whether the example is this key's own, not that of its form.</summary>
     public bool HasOwnExample => example is not null;
 
+    /// <summary>Whether a file to start from has it.</summary>
+    public bool Starter => required || starter;
+
     /// <summary>Form of its value.</summary>
     public abstract Form Form { get; }
 
@@ -37,7 +41,7 @@ internal abstract class Key(string name, bool required, string? fallback, string
     /// <param name="example">A good value; null for the form's.</param>
     /// <returns>The key.</returns>
     public static KeyOf<T> Must<T>(string name, FormOf<T> form, string doc, string? example = null)
-        where T : notnull => new(name, form, true, null, doc, example);
+        where T : notnull => new(name, form, true, null, doc, example, true);
 
     /// <summary>A key that may stand.</summary>
     /// <typeparam name="T">What its value means.</typeparam>
@@ -46,7 +50,8 @@ internal abstract class Key(string name, bool required, string? fallback, string
     /// <param name="doc">What it means.</param>
     /// <param name="example">A good value; null for the form's.</param>
     /// <param name="fallback">Default as it would be written; null when absence means something of its own.</param>
+    /// <param name="starter">Whether a file to start from has it all the same.</param>
     /// <returns>The key.</returns>
-    public static KeyOf<T> May<T>(string name, FormOf<T> form, string doc, string? example = null, string? fallback = null)
-        where T : notnull => new(name, form, false, fallback, doc, example);
+    public static KeyOf<T> May<T>(string name, FormOf<T> form, string doc, string? example = null, string? fallback = null, bool starter = false)
+        where T : notnull => new(name, form, false, fallback, doc, example, starter);
 }

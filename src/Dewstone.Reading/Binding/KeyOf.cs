@@ -11,8 +11,9 @@ namespace Dewstone.Reading.Binding;
 /// <param name="fallback">Default as it would be written; null for none.</param>
 /// <param name="doc">What it means.</param>
 /// <param name="example">A good value; null for the form's.</param>
-internal sealed class KeyOf<T>(string name, FormOf<T> form, bool required, string? fallback, string doc, string? example)
-    : Key(name, required, fallback, doc, example)
+/// <param name="starter">Whether a file to start from has it.</param>
+internal sealed class KeyOf<T>(string name, FormOf<T> form, bool required, string? fallback, string doc, string? example, bool starter)
+    : Key(name, required, fallback, doc, example, starter)
     where T : notnull
 {
     /// <inheritdoc/>

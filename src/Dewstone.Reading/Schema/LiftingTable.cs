@@ -18,7 +18,7 @@ internal static class LiftingTable
     private static readonly KeyOf<string> By = Key.Must("by", new WordForm<string>(("straps", "straps"), ("inserts", "inserts")), "how it is lifted");
 
     private static readonly KeyOf<IReadOnlyList<StrapLine>> Lines =
-        Key.Must("lines", new ListForm<StrapLine>(LineTable, 1, "straps", "[{along: y, x: 200 mm}, {along: y, x: 700 mm}]"), "the straps under the unit");
+        Key.Must("lines", new ListForm<StrapLine>(LineTable, 1, "straps"), "the straps under the unit", "[{along: y, x: 200 mm}, {along: y, x: 700 mm}]");
 
     private static readonly KeyOf<IReadOnlyList<Point3>> Points =
         Key.Must("points", new ListForm<Point3>(Forms.Point, 1, "points [x, y, z]", "[[200 mm, 450 mm, 900 mm], [700 mm, 450 mm, 900 mm]]"), "where the inserts are");
@@ -29,8 +29,8 @@ internal static class LiftingTable
         Key.Must("tested_capacity", Forms.Force("1 N", "10000 kN", "12 kN"), "capacity of one insert found by test in this bed, without which inserts are not allowed");
 
     private static readonly KeyOf<string> Test = Key.Must("test", Forms.Name, "which test", "\"report 14\"");
-    private static readonly KeyOf<Angle> SlingAngle = Key.May("sling_angle", Forms.AngleOf("15 deg", "90 deg", "60 deg"), "angle of the sling legs from the horizontal", fallback: "60 deg");
-    private static readonly KeyOf<double> Dynamic = Key.May("dynamic", new NumberForm(1, 5, "1.2"), "factor on the static load for hoisting", fallback: "1.2");
+    private static readonly KeyOf<Angle> SlingAngle = Key.May("sling_angle", Forms.AngleOf("15 deg", "90 deg", "60 deg"), "angle of the sling legs from the horizontal", fallback: "60 deg", starter: true);
+    private static readonly KeyOf<double> Dynamic = Key.May("dynamic", new NumberForm(1, 5, "1.2"), "factor on the static load for hoisting", fallback: "1.2", starter: true);
 
     /// <summary>Lifting.</summary>
     public static readonly TableForm<Lifting> Table = new("lifting", [By, Lines, Points, Embedment, TestedCapacity, Test, SlingAngle, Dynamic], Make,

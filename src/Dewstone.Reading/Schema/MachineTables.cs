@@ -14,7 +14,7 @@ internal static class MachineTables
     /// <summary>Water supply.</summary>
     public static readonly TableForm<Supply> Supply = new("a supply", [SupplyFlow, Tank], bound => new Supply(bound.Get(SupplyFlow), bound.Get(Tank)));
 
-    private static readonly KeyOf<Duration> Setup = Key.May("setup", Span("20 min"), "preparing a job, once", fallback: "0 s");
+    private static readonly KeyOf<Duration> Setup = Key.May("setup", Span("20 min"), "preparing a job, once", fallback: "0 s", starter: true);
     private static readonly KeyOf<Duration> Spreading = Key.Must("spreading", Span("50 s"), "spreading one layer");
     private static readonly KeyOf<Duration> Move = Key.Must("move", Span("6 s"), "moving the head to a station");
     private static readonly KeyOf<Duration> Plunge = Key.Must("plunge", Span("4 s"), "plunging the needles");

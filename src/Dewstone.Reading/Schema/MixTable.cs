@@ -15,13 +15,13 @@ internal static class MixTable
     private static readonly KeyOf<string> SolidName = Key.Must("name", Forms.Name, "name for people", "Portland cement");
     private static readonly KeyOf<double> Share = Key.Must("share", Forms.ShareOf("0 %", "100 %", "25 %"), "share by mass of the dry mix");
     private static readonly KeyOf<Density> GrainDensity = Key.Must("density", Forms.Density("200 kg/m3", "20000 kg/m3", "3150 kg/m3"), "density of its grains");
-    private static readonly KeyOf<bool> Binder = Key.May("binder", Forms.Flag, "whether it counts as cement in water/cement", fallback: "false");
+    private static readonly KeyOf<bool> Binder = Key.May("binder", Forms.Flag, "whether it counts as cement in water/cement", fallback: "false", starter: true);
 
     private static readonly KeyOf<double> Carbon =
-        Key.May("co2", Forms.Plain(QuantityKinds.MassPerMass, "-5 kg/kg", "50 kg/kg", "0.86 kg/kg"), "carbon dioxide equivalent", fallback: "0 kg/kg");
+        Key.May("co2", Forms.Plain(QuantityKinds.MassPerMass, "-5 kg/kg", "50 kg/kg", "0.86 kg/kg"), "carbon dioxide equivalent", fallback: "0 kg/kg", starter: true);
 
     private static readonly KeyOf<double> Price =
-        Key.May("price", Forms.Plain(QuantityKinds.PricePerMass, "0 /kg", "10000 /kg", "0.16 /kg"), "price, in the currency of the mix", fallback: "0 /kg");
+        Key.May("price", Forms.Plain(QuantityKinds.PricePerMass, "0 /kg", "10000 /kg", "0.16 /kg"), "price, in the currency of the mix", fallback: "0 /kg", starter: true);
 
     private static readonly KeyOf<double> Recycled = Key.May("recycled", Forms.ShareOf("0 %", "100 %", "40 %"), "share of it that is recycled", fallback: "0 %");
 
@@ -68,16 +68,16 @@ internal static class MixTable
         Key.Must("currency", new TextForm("a currency of three capital letters", "EUR", 3, char.IsAsciiLetterUpper, "^[A-Z]{3}$", 3), "currency of all prices");
 
     private static readonly KeyOf<IReadOnlyList<Constituent>> Solids = Key.Must("solids",
-        new ListForm<Constituent>(SolidTable, 1, "solids",
-            "[{name: Portland cement, share: 25 %, density: 3150 kg/m3, binder: true}, {name: quartz sand 0-2 mm, share: 75 %, density: 2650 kg/m3}]"),
-        "what the dry mix is made of; shares add up to 100 %");
+        new ListForm<Constituent>(SolidTable, 1, "solids"), "what the dry mix is made of; shares add up to 100 %",
+        "[{name: Portland cement, share: 25 %, density: 3150 kg/m3, binder: true, co2: 0.86 kg/kg, price: 0.16 /kg}, " +
+            "{name: quartz sand 0-2 mm, share: 75 %, density: 2650 kg/m3, recycled: 40 %, co2: 0.005 kg/kg, price: 0.03 /kg}]");
 
     private static readonly KeyOf<Density> LooseDensity = Key.Must("loose_density", Forms.Density("200 kg/m3", "5000 kg/m3", "1700 kg/m3"), "density of the bed as spread");
     private static readonly KeyOf<Liquid> Injected = Key.Must("liquid", LiquidTable, "what the needles inject");
     private static readonly KeyOf<WettingLaw> Wetting = Key.Must("wetting", SettingTables.Wetting, "how the bed takes water");
     private static readonly KeyOf<Hardening> Hardens = Key.Must("hardening", SettingTables.Hardening, "where and until when it sets");
-    private static readonly KeyOf<StrengthLaw> Strength = Key.May("strength", SettingTables.Strength, "how strength follows");
-    private static readonly KeyOf<int> ReuseLimit = Key.May("reuse_limit", Forms.Whole(0, 1000, "5"), "how often loose mix may be spread again");
+    private static readonly KeyOf<StrengthLaw> Strength = Key.May("strength", SettingTables.Strength, "how strength follows", starter: true);
+    private static readonly KeyOf<int> ReuseLimit = Key.May("reuse_limit", Forms.Whole(0, 1000, "5"), "how often loose mix may be spread again", starter: true);
     private static readonly KeyOf<MixUncertainty> Uncertainty = Key.May("uncertainty", SettingTables.Uncertainty, "one standard deviation of uncertain figures, for trials", "{diffusivity: 20 %, threshold: 5 %, loose_density: 2 %}");
 
     /// <summary>A dry mix.</summary>

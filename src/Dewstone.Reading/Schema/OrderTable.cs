@@ -36,13 +36,13 @@ internal static class OrderTable
     private static readonly KeyOf<IReadOnlyList<OrderLine>> Units = Key.Must("units", new ListForm<OrderLine>(LineTable, 1, "lines"), "what is ordered");
 
     private static readonly KeyOf<IReadOnlyList<string>> Printers = Key.May("printers",
-        new ListForm<string>(Forms.File, 1, "printer files", "[printers/yard.printer.yaml]"), "files of the printers; they win over what a unit names");
+        new ListForm<string>(Forms.File, 1, "printer files", "[printers/yard.printer.yaml]"), "files of the printers; they win over what a unit names", starter: true);
 
     private static readonly KeyOf<YardTables.ShiftPlan> ShiftKey = Key.May("shifts", YardTables.Shifts, "when the printers are attended", fallback: "around the clock");
     private static readonly KeyOf<Crew> CrewKey = Key.May("crew", YardTables.Crew, "crew that digs out");
     private static readonly KeyOf<BinStock> Bins = Key.May("bins", YardTables.Bins, "bins that circulate; a bin rolls out of the printer to set");
     private static readonly KeyOf<Temperature> Curing = Key.May("curing", YardTables.Curing, "curing; left out, at 15 degC");
-    private static readonly KeyOf<Length> Gap = Key.May("gap", Forms.Length("0 mm", "5 m", "100 mm"), "least distance between units in a bin");
+    private static readonly KeyOf<Length> Gap = Key.May("gap", Forms.Length("0 mm", "5 m", "100 mm"), "least distance between units in a bin", starter: true);
     private static readonly KeyOf<MixStock> Stock = Key.May("mix_stock", StockTables.Stock, "mix in stock and to come");
     private static readonly KeyOf<Transport> TransportKey = Key.May("transport", StockTables.Transport, "transport to the site");
     private static readonly KeyOf<SitePlan> Plan = Key.May("site_plan", StockTables.SitePlan, "layout at sea");

@@ -27,7 +27,7 @@ internal static class PrinterTable
         Key.Must("origin", new RowForm<Length[]>("a position [x, y]", "[25 mm, 25 mm]", v => [(Length)v[0], (Length)v[1]], FirstAt, FirstAt), "first position, from the inner corner of the bin");
 
     private static readonly KeyOf<int> Under =
-        Key.May("under", Forms.Counted(QuantityKinds.Layers, "0 layers", "100 layers", "1 layer"), "loose layers spread below the unit", fallback: "1 layer");
+        Key.May("under", Forms.Counted(QuantityKinds.Layers, "0 layers", "100 layers", "1 layer"), "loose layers spread below the unit", fallback: "1 layer", starter: true);
 
     private static readonly TableForm<NeedleGrid> GridTable = new("a grid", [Pitch, Layer, Origin, Under],
         bound => new NeedleGrid
@@ -44,7 +44,7 @@ internal static class PrinterTable
     private static readonly KeyOf<int> Rows = Key.Must("rows", Forms.Whole(1, 2000, "24"), "needles along y");
 
     private static readonly KeyOf<bool> LayerShift =
-        Key.May("layer_shift", new WordForm<bool>(("half pitch", true), ("none", false)), "whether every other layer can be shifted", fallback: "none");
+        Key.May("layer_shift", new WordForm<bool>(("half pitch", true), ("none", false)), "whether every other layer can be shifted", fallback: "none", starter: true);
 
     private static readonly TableForm<Head> HeadTable = new("a head", [Columns, Rows, LayerShift],
         bound => new Head { Columns = bound.Get(Columns), Rows = bound.Get(Rows), CanShiftLayers = bound.Get(LayerShift) });
@@ -55,8 +55,8 @@ internal static class PrinterTable
     private static readonly KeyOf<Volume> Least = Key.Must("least", DoseForm, "least dose");
     private static readonly KeyOf<Volume> Most = Key.Must("most", DoseForm, "greatest dose", "44 mL");
     private static readonly KeyOf<Volume> Step = Key.Must("step", DoseForm, "pump step", "0.1 mL");
-    private static readonly KeyOf<double> Repeatability = Key.May("repeatability", Forms.ShareOf("0 %", "50 %", "2 %"), "one standard deviation of a dose", fallback: "0 %");
-    private static readonly KeyOf<double> Drift = Key.May("drift", Forms.ShareOf("0 %", "50 %", "5 %"), "drift to be expected between checks", fallback: "0 %");
+    private static readonly KeyOf<double> Repeatability = Key.May("repeatability", Forms.ShareOf("0 %", "50 %", "2 %"), "one standard deviation of a dose", fallback: "0 %", starter: true);
+    private static readonly KeyOf<double> Drift = Key.May("drift", Forms.ShareOf("0 %", "50 %", "5 %"), "drift to be expected between checks", fallback: "0 %", starter: true);
 
     private static readonly TableForm<Needle> NeedleForm = new("a needle", [TipDepth, NeedleFlow, Least, Most, Step, Repeatability, Drift],
         bound => new Needle
@@ -82,9 +82,9 @@ internal static class PrinterTable
     private static readonly KeyOf<Needle> NeedleKey = Key.Must("needle", NeedleForm, "what one needle can do");
     private static readonly KeyOf<Supply> SupplyKey = Key.Must("supply", MachineTables.Supply, "water supply");
     private static readonly KeyOf<MachineTiming> Timing = Key.Must("timing", MachineTables.Timing, "times of the machine's actions");
-    private static readonly KeyOf<Flush> FlushKey = Key.May("flush", MachineTables.Flush, "flushing of the needles against setting; left out, they are never flushed");
+    private static readonly KeyOf<Flush> FlushKey = Key.May("flush", MachineTables.Flush, "flushing of the needles against setting; left out, they are never flushed", starter: true);
     private static readonly KeyOf<LooseMixHandling> LooseMix = Key.Must("loose_mix", MachineTables.LooseMix, "what becomes of loose mix at dig-out");
-    private static readonly KeyOf<Mass> Lift = Key.May("lift", MachineTables.Lift, "what the yard can lift");
+    private static readonly KeyOf<Mass> Lift = Key.May("lift", MachineTables.Lift, "what the yard can lift", starter: true);
     private static readonly KeyOf<string> Needles = Key.May("needles", Forms.File, "table of the needles as calibrated", "yard.needles.csv");
 
     /// <summary>A printer's file.</summary>

@@ -19,7 +19,7 @@ internal static class SeabedTable
         new QuantityForm<UnitWeight>(QuantityKinds.UnitWeight, "1 kN/m3", "20 kN/m3", "8.5 kN/m3", value => new UnitWeight(value)), "effective weight of the soil under water");
 
     private static readonly KeyOf<Length> Grain = Key.May("grain", Forms.Length("1 um", "1 m", "0.3 mm"), "median grain size");
-    private static readonly KeyOf<Angle> Slope = Key.May("slope", Forms.AngleOf("0 deg", "45 deg", "0 deg"), "slope from the horizontal", fallback: "0 deg");
+    private static readonly KeyOf<Angle> Slope = Key.May("slope", Forms.AngleOf("0 deg", "45 deg", "0 deg"), "slope from the horizontal", fallback: "0 deg", starter: true);
 
     /// <summary>Seabed.</summary>
     public static readonly TableForm<SeabedSoil> Table = new("a seabed", [Soil, Friction, FrictionAngle, UndrainedStrength, EffectiveWeight, Grain, Slope],

@@ -30,10 +30,10 @@ internal static class SettingTables
     private static readonly KeyOf<Duration> Window =
         Key.Must("window", Forms.Time("1 s", "7 d", "600 s"), "time from the first dose of a layer after which its water no longer moves");
 
-    private static readonly KeyOf<Temperature> At = Key.May("at", Forms.Temperature("-5 degC", "60 degC", "20 degC"), "temperature the window is for", fallback: "20 degC");
+    private static readonly KeyOf<Temperature> At = Key.May("at", Forms.Temperature("-5 degC", "60 degC", "20 degC"), "temperature the window is for", fallback: "20 degC", starter: true);
 
     private static readonly KeyOf<double> Activation = Key.May("activation", Forms.Plain(QuantityKinds.Kelvins, "0 K", "20000 K", "5000 K"),
-        "activation energy over the gas constant, by which the window scales with bed temperature", fallback: "5000 K");
+        "activation energy over the gas constant, by which the window scales with bed temperature", fallback: "5000 K", starter: true);
 
     /// <summary>Hardening.</summary>
     public static readonly TableForm<Hardening> Hardening = new("hardening", [WaterCement, Window, At, Activation],
@@ -57,7 +57,7 @@ internal static class SettingTables
         "cubes cut from the same bed");
 
     private static readonly KeyOf<string> CementClass =
-        Key.May("class", new WordForm<string>(("N", "N"), ("S", "S"), ("R", "R")), "cement class: slow, normal or rapid", fallback: "N");
+        Key.May("class", new WordForm<string>(("N", "N"), ("S", "S"), ("R", "R")), "cement class: slow, normal or rapid", fallback: "N", starter: true);
 
     /// <summary>Strength law.</summary>
     public static readonly TableForm<StrengthLaw> Strength = new("a strength law", [StrengthBy, Measured, CementClass],

@@ -10,11 +10,11 @@ internal static class SiteTable
 {
     private static readonly QuantityForm<Length> Level = Forms.Length("-30 m", "30 m", "1.4 m");
     private static readonly KeyOf<Length> Depth = Key.Must("depth", Forms.Length("0 m", "500 m", "6 m"), "depth at the datum");
-    private static readonly KeyOf<string> Datum = Key.May("datum", Forms.Name, "name of the datum", "chart", "chart");
-    private static readonly KeyOf<Length> Low = Key.May("low", Level, "low water against the datum", "-0.3 m", "0 m");
-    private static readonly KeyOf<Length> High = Key.May("high", Level, "high water against the datum", "1.4 m", "0 m");
-    private static readonly KeyOf<double> Salinity = Key.May("salinity", new NumberForm(0, 60, "30"), "practical salinity", fallback: "35");
-    private static readonly KeyOf<Temperature> WaterTemperature = Key.May("temperature", Forms.Temperature("-2 degC", "40 degC", "12 degC"), "of the water", fallback: "10 degC");
+    private static readonly KeyOf<string> Datum = Key.May("datum", Forms.Name, "name of the datum", "chart", "chart", starter: true);
+    private static readonly KeyOf<Length> Low = Key.May("low", Level, "low water against the datum", "-0.3 m", "0 m", starter: true);
+    private static readonly KeyOf<Length> High = Key.May("high", Level, "high water against the datum", "1.4 m", "0 m", starter: true);
+    private static readonly KeyOf<double> Salinity = Key.May("salinity", new NumberForm(0, 60, "30"), "practical salinity", fallback: "35", starter: true);
+    private static readonly KeyOf<Temperature> WaterTemperature = Key.May("temperature", Forms.Temperature("-2 degC", "40 degC", "12 degC"), "of the water", fallback: "10 degC", starter: true);
 
     private static readonly TableForm<SiteWater> WaterTable = new("the water", [Depth, Datum, Low, High, Salinity, WaterTemperature],
         bound => new SiteWater
@@ -30,11 +30,11 @@ internal static class SiteTable
 
     private static readonly KeyOf<Length> SignificantHeight = Key.Must("significant_height", Forms.Length("0 m", "25 m", "1.2 m"), "significant wave height");
     private static readonly KeyOf<Duration> PeakPeriod = Key.Must("peak_period", Forms.Time("0.5 s", "40 s", "7 s"), "peak period");
-    private static readonly KeyOf<Angle> WaveDirection = Key.May("direction", Forms.Bearing, "where it comes from, clockwise from true north", fallback: "0 deg");
-    private static readonly KeyOf<double> ReturnPeriod = Key.May("return_period", Forms.Years("1 d", "10000 yr", "50 yr"), "return period");
+    private static readonly KeyOf<Angle> WaveDirection = Key.May("direction", Forms.Bearing, "where it comes from, clockwise from true north", fallback: "0 deg", starter: true);
+    private static readonly KeyOf<double> ReturnPeriod = Key.May("return_period", Forms.Years("1 d", "10000 yr", "50 yr"), "return period", starter: true);
 
     private static readonly KeyOf<HeightForms.DesignHeight> Height =
-        Key.May("design_height", HeightForms.Height, "which height is designed for: the highest tenth, the significant or the greatest height, or a height", fallback: "Hs");
+        Key.May("design_height", HeightForms.Height, "which height is designed for: the highest tenth, the significant or the greatest height, or a height", fallback: "Hs", starter: true);
 
     private static readonly TableForm<DesignWave> WaveTable = new("a wave", [SignificantHeight, PeakPeriod, WaveDirection, ReturnPeriod, Height],
         bound => new DesignWave
@@ -81,11 +81,11 @@ internal static class SiteTable
     private static readonly KeyOf<string> Name = Key.Must("name", Forms.Name, "name for people", "Wrackline shoal");
     private static readonly KeyOf<SiteWater> Water = Key.Must("water", WaterTable, "water levels and what the water is like");
     private static readonly KeyOf<DesignWave> Wave = Key.Must("wave", WaveTable, "design wave");
-    private static readonly KeyOf<SeaCurrent> Current = Key.May("current", CurrentTable, "current; left out, there is none");
+    private static readonly KeyOf<SeaCurrent> Current = Key.May("current", CurrentTable, "current; left out, there is none", starter: true);
     private static readonly KeyOf<SeabedSoil> Seabed = Key.Must("seabed", SeabedTable.Table, "what it stands on");
     private static readonly KeyOf<ForceCoefficients> Forces = Key.May("forces", ForceTable, "Morison coefficients", "{drag: 1.05, inertia: 1.67, lift: 0.8}");
     private static readonly KeyOf<SafetyFactors> Safety = Key.May("safety", SafetyTable, "least factors of safety", "{sliding: 1.3, overturning: 1.5, bearing: 2.5}");
-    private static readonly KeyOf<Length> Clearance = Key.May("clearance", Forms.Length("0 m", "100 m", "1.83 m"), "least water over the unit at low water");
+    private static readonly KeyOf<Length> Clearance = Key.May("clearance", Forms.Length("0 m", "100 m", "1.83 m"), "least water over the unit at low water", starter: true);
     private static readonly KeyOf<ShelterAnimals> Animals = Key.May("animals", AnimalsTable, "whom it should shelter, and from whom");
 
     /// <summary>A site.</summary>

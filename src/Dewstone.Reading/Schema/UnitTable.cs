@@ -48,9 +48,9 @@ internal static class UnitTable
     private static readonly KeyOf<string> Name = Key.Must("name", Forms.Name, "name for people", "Wrack block");
 
     private static readonly KeyOf<string> Mix =
-        Key.May("mix", Forms.File, "file of the dry mix; the command line, tonight or the order may override it");
+        Key.May("mix", Forms.File, "file of the dry mix; the command line, tonight or the order may override it", starter: true);
 
-    private static readonly KeyOf<string> Printer = Key.May("printer", Forms.File, "file of the printer, likewise", "../printers/yard.printer.yaml");
+    private static readonly KeyOf<string> Printer = Key.May("printer", Forms.File, "file of the printer, likewise", "../printers/yard.printer.yaml", starter: true);
     private static readonly KeyOf<string> Site = Key.May("site", Forms.File, "file of the site, likewise", "../sites/wrackline-shoal.site.yaml");
 
     private static readonly KeyOf<Size3> Box = Key.Must("box",
@@ -59,24 +59,25 @@ internal static class UnitTable
         "edges of the outer box");
 
     private static readonly KeyOf<Length> Rounding =
-        Key.May("rounding", Forms.Radius, "radius of the outer edges and corners, at most half the smallest edge", "50 mm", "0 mm");
+        Key.May("rounding", Forms.Radius, "radius of the outer edges and corners, at most half the smallest edge", "50 mm", "0 mm", starter: true);
 
     private static readonly KeyOf<Length> Blend =
-        Key.May("blend", Forms.Radius, "radius where openings meet each other and the outer faces", "25 mm", "0 mm");
+        Key.May("blend", Forms.Radius, "radius where openings meet each other and the outer faces", "25 mm", "0 mm", starter: true);
 
     private static readonly KeyOf<Relief> Bumps = Key.May("relief", ReliefTable, "nature's bumpiness; it only removes");
 
     private static readonly KeyOf<IReadOnlyList<Tunnel>> Tunnels =
-        Key.May("tunnels", new ListForm<Tunnel>(TunnelTable.Table, 0, "tunnels"), "openings that run right through the box");
+        Key.May("tunnels", new ListForm<Tunnel>(TunnelTable.Table, 0, "tunnels"), "openings that run right through the box", starter: true);
 
     private static readonly KeyOf<IReadOnlyList<Cavity>> Cavities =
         Key.May("cavities", new ListForm<Cavity>(CavityTable.Table, 0, "cavities"), "hollows; may be closed, may open to a face");
 
     private static readonly KeyOf<IReadOnlyList<KeepZone>> Keep =
-        Key.May("keep", new ListForm<KeepZone>(KeepTable, 0, "keep zones"), "zones that stay solid whatever openings say");
+        Key.May("keep", new ListForm<KeepZone>(KeepTable, 0, "keep zones"), "zones that stay solid whatever openings say", starter: true);
 
-    private static readonly KeyOf<Lifting> Lift = Key.May("lifting", LiftingTable.Table, "how the finished unit is lifted");
-    private static readonly KeyOf<Requirements> Require = Key.May("require", RequirementTable.Table, "what `check` holds the predicted solid against", "{mass: {max: 1150 kg}}");
+    private static readonly KeyOf<Lifting> Lift = Key.May("lifting", LiftingTable.Table, "how the finished unit is lifted", starter: true);
+    private static readonly KeyOf<Requirements> Require = Key.May("require", RequirementTable.Table, "what `check` holds the predicted solid against", 
+        "{mass: {max: 1150 kg}, wall: {min: 60 mm}, shape_match: {min: 0.80}, loose_pieces: {max: 0}}", starter: true);
     private static readonly KeyOf<PlacementWish> Place = Key.May("place", PlaceTable, "fixes the placement in the printer; left out, it is chosen", "{turn: 0 deg}");
 
     /// <summary>A reef unit's file.</summary>
