@@ -12,6 +12,7 @@ internal static class DescriptionKindArgument
     {
         Argument<DescriptionKind> kind = new("KIND")
         {
+            HelpName = "KIND",
             Description = $"One of {string.Join(", ", Words)}.",
             CustomParser = result =>
             {

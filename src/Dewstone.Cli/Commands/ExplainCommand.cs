@@ -9,7 +9,7 @@ internal static class ExplainCommand
 {
     public static Command Create(Surroundings world)
     {
-        Argument<string?> code = new("CODE") { Description = "A finding's code, such as DW2001; without it all codes are listed.", Arity = ArgumentArity.ZeroOrOne };
+        Argument<string?> code = new("CODE") { Description = "A finding's code, such as DW2001; without it all codes are listed.", HelpName = "CODE", Arity = ArgumentArity.ZeroOrOne };
         code.CompletionSources.Add(_ => DiagnosticCatalogue.All.Select(k => new System.CommandLine.Completions.CompletionItem(k.Code)));
         Command command = new("explain", "Say what a finding means, why it matters and what to do.") { code };
         command.SetAction(async (parse, _) =>

@@ -20,8 +20,8 @@ internal sealed class JobOptions
     private readonly Option<string?> needles = File("--needles", "Needles file (CSV) to use instead of the printer's.");
     private readonly Option<string?> tonight = File("--tonight", "What was measured on the night.");
     private readonly Option<string?> root = new("--root") { Description = "Folder that no named file may lie outside of.", HelpName = "DIR" };
-    private readonly Option<int> cells = Number("--cells", $"Cells a voxel side, {LeastCells} to {MostCells} (default {DefaultCells}).", LeastCells, MostCells, DefaultCells);
-    private readonly Option<int> threads = Number("--threads", "Threads to use (default: the processors this process may use); no result depends on it.", 1, MostThreads, 0);
+    private readonly Option<int?> cells = Number("--cells", $"Cells a voxel side, {LeastCells} to {MostCells} (default {DefaultCells}).", LeastCells, MostCells);
+    private readonly Option<int?> threads = Number("--threads", "Threads to use (default: the processors this process may use); no result depends on it.", 1, MostThreads);
     private readonly Option<bool> json = new("--json") { Description = "One JSON document on standard output, nothing else there." };
     private readonly Option<bool> quiet = new("--quiet") { Description = "No progress; findings of level note are left out of the text." };
     private readonly Option<string?> sarif = File("--sarif", "Also write the findings as SARIF 2.1.0.");
@@ -57,7 +57,6 @@ internal sealed class JobOptions
             throw new UsageException($"unknown option '{stray}'; put ./ before the name of a file that begins with a dash.");
         }
 
-        int asked = parse.GetValue(threads);
         return new JobRequest
         {
             Units = files,
@@ -67,8 +66,8 @@ internal sealed class JobOptions
             Needles = parse.GetValue(needles),
             Tonight = parse.GetValue(tonight),
             Root = parse.GetValue(root),
-            Cells = parse.GetValue(cells),
-            Parallelism = new Parallelism(asked == 0 ? Math.Max(1, world.Processors) : asked),
+            Cells = parse.GetValue(cells) ?? DefaultCells,
+            Parallelism = new Parallelism(parse.GetValue(threads) ?? Math.Max(1, world.Processors)),
             Accept = parse.GetValue(accept) ?? [],
             Json = parse.GetValue(json),
             Quiet = parse.GetValue(quiet),
@@ -78,11 +77,10 @@ internal sealed class JobOptions
 
     private static Option<string?> File(string name, string description) => new(name) { Description = description, HelpName = "FILE" };
 
-    private static Option<int> Number(string name, string description, int least, int most, int fallback) => new(name)
+    private static Option<int?> Number(string name, string description, int least, int most) => new(name)
     {
         Description = description,
         HelpName = "N",
-        DefaultValueFactory = _ => fallback,
         CustomParser = result =>
         {
             string text = result.Tokens[^1].Value;
@@ -93,7 +91,7 @@ internal sealed class JobOptions
             }
 
             result.AddError($"{name} takes a whole number from {least} to {most}, not '{text}'.");
-            return fallback;
+            return null;
         },
     };
 

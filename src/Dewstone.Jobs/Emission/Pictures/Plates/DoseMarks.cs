@@ -1,6 +1,7 @@
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
+using SixLabors.ImageSharp.PixelFormats;
 
 namespace Dewstone.Jobs.Emission.Pictures.Plates;
 
@@ -53,7 +54,10 @@ internal static class DoseMarks
     /// <param name="y">Middle down.</param>
     public static void Cross(Canvas canvas, float x, float y)
     {
-        canvas.Line(x - 5f, y - 5f, x + 5f, y + 5f, 2f, Ink.Line);
-        canvas.Line(x - 5f, y + 5f, x + 5f, y - 5f, 2f, Ink.Line);
+        foreach ((float thickness, Rgb24 ink) in new[] { (5f, Ink.Paper), (2f, Ink.Line) })
+        {
+            canvas.Line(x - 5f, y - 5f, x + 5f, y + 5f, thickness, ink);
+            canvas.Line(x - 5f, y + 5f, x + 5f, y - 5f, thickness, ink);
+        }
     }
 }

@@ -8,6 +8,7 @@ namespace Dewstone.Jobs.Emission.Pictures.Plates;
 internal static class PlanEdges
 {
     private static readonly float[] Box = [7f, 5f];
+    private static readonly float[] Station = [2f, 4f];
     private static readonly float[] Chain = [16f, 4f, 3f, 4f];
     private static readonly int[] TickSteps = [10, 20, 50, 100, 200, 500, 1000];
 
@@ -19,6 +20,7 @@ internal static class PlanEdges
     {
         SheetMap plan = subject.Layout.Plan;
         canvas.Frame((int)plan.Left, (int)plan.Top, plan.Width, plan.Height, 1, Ink.Quiet);
+        StationLines(canvas, subject, layer, plan);
         OuterBox(canvas, subject, plan);
         SectionLines(canvas, subject, plan);
         NeedleNumbers(canvas, subject, layer, plan);
@@ -34,6 +36,43 @@ internal static class PlanEdges
         canvas.Dashes(left, top, right, top, Box, 1f, Ink.Quiet);
         canvas.Dashes(left, bottom, left, top, Box, 1f, Ink.Quiet);
         canvas.Dashes(right, bottom, right, top, Box, 1f, Ink.Quiet);
+    }
+
+    // Between the positions that different stations of the head water; needle numbers begin anew there.
+    private static void StationLines(Canvas canvas, PlateSubject subject, int layer, SheetMap plan)
+    {
+        Lattice lattice = subject.Job.Lattice;
+        double half = lattice.PitchMetres / 2.0;
+        for (int i = 1; i < lattice.Columns; i++)
+        {
+            if (subject.Seat(i, 0).Station != subject.Seat(i - 1, 0).Station)
+            {
+                float x = plan.X(lattice.Tip(i, 0, layer).X - half);
+                canvas.Dashes(x, plan.Bottom, x, plan.Top, Station, 1.2f, Ink.Water);
+            }
+        }
+
+        for (int j = 1; j < lattice.Rows; j++)
+        {
+            if (subject.Seat(0, j).Station != subject.Seat(0, j - 1).Station)
+            {
+                float y = plan.Y(lattice.Tip(0, j, layer).Y - half);
+                canvas.Dashes(plan.Left, y, plan.Right, y, Station, 1.2f, Ink.Water);
+            }
+        }
+
+        for (int j = 0; subject.StationCount > 1 && j < lattice.Rows; j++)
+        {
+            for (int i = 0; i < lattice.Columns; i++)
+            {
+                int station = subject.Seat(i, j).Station;
+                if ((i == 0 || subject.Seat(i - 1, j).Station != station) && (j == 0 || subject.Seat(i, j - 1).Station != station))
+                {
+                    Point3 tip = lattice.Tip(i, j, layer);
+                    Lettering.Small.Write(canvas, $"station {station}", Math.Max(plan.X(tip.X - half), plan.Left) + 24f, plan.Y(tip.Y - half) - 5f, Ink.Water);
+                }
+            }
+        }
     }
 
     private static void SectionLines(Canvas canvas, PlateSubject subject, SheetMap plan)
@@ -65,7 +104,7 @@ internal static class PlanEdges
         for (int i = 0; i < lattice.Columns; i++)
         {
             float x = plan.X(lattice.Tip(i, 0, layer).X);
-            int column = subject.HeadColumn(i);
+            int column = subject.Seat(i, 0).Column;
             bool named = every == 1 || column % every == 0 || column == 1;
             canvas.Line(x, plan.Bottom, x, plan.Bottom + (named ? 5f : 3f), 1f, Ink.Quiet);
             if (named && x < plan.Right + 1f)
@@ -77,7 +116,7 @@ internal static class PlanEdges
         for (int j = 0; j < lattice.Rows; j++)
         {
             float y = plan.Y(lattice.Tip(0, j, layer).Y);
-            int row = subject.HeadRow(j);
+            int row = subject.Seat(0, j).Row;
             bool named = every == 1 || row % every == 0 || row == 1;
             canvas.Line(plan.Left - (named ? 5f : 3f), y, plan.Left, y, 1f, Ink.Quiet);
             if (named && y > plan.Top - 1f)

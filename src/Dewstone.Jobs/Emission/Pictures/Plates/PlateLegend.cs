@@ -13,7 +13,7 @@ internal static class PlateLegend
     /// <param name="subject">The job's plates.</param>
     public static void Draw(Canvas canvas, PlateSubject subject)
     {
-        const int Left = PlateLayout.ColumnLeft + 4, Right = Left + 176, Step = 22;
+        const int Left = PlateLayout.ColumnLeft + 4, Right = Left + 196, Step = 22;
         int top = subject.Layout.LegendTop;
         Swatch(canvas, Left, top, Ink.Solid, "set, at tip height");
         Swatch(canvas, Left, top + Step, Ink.SolidElsewhere, "set elsewhere in layer");

@@ -1,4 +1,4 @@
-using Dewstone.Model.Description;
+using Dewstone.Compute.Sequencing;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
@@ -7,7 +7,8 @@ namespace Dewstone.Jobs.Emission.Pictures.Plates;
 /// <summary>What all plates of a job share, worked out once: fields, sections, blocked needles.</summary>
 internal sealed class PlateSubject
 {
-    private readonly HashSet<(int Column, int Row)> blocked;
+    private readonly Stations stations;
+    private readonly HeadNeedles needles;
 
     /// <summary>The subject of a job's plates.</summary>
     /// <param name="job">The job.</param>
@@ -24,9 +25,8 @@ internal sealed class PlateSubject
         CutAlongX = CutFields.AcrossY(surface, job.Target, SectionY);
         CutAlongY = CutFields.AcrossX(surface, job.Target, SectionX);
         LargestMillilitres = job.Doses.CentiMillilitres.Max() / 100.0;
-        blocked = [.. (job.Description.Needles?.Needles ?? [])
-            .Where(needle => needle.Condition == NeedleCondition.Blocked)
-            .Select(needle => (needle.Column, needle.Row))];
+        stations = Stations.Over(job.Description.Printer);
+        needles = HeadNeedles.Of(job.Description.Printer, job.Description.Needles);
     }
 
     /// <summary>The job.</summary>
@@ -53,21 +53,24 @@ internal sealed class PlateSubject
     /// <summary>Largest dose of the job, mL; 0 when there is none.</summary>
     public double LargestMillilitres { get; }
 
-    /// <summary>Column of the head's needle that serves a position, from 1: the head steps by its own width from station to station.</summary>
-    /// <param name="i">Position along x, from 0.</param>
-    /// <returns>The column.</returns>
-    public int HeadColumn(int i) => (Job.Lattice.FirstColumn + i) % Job.Description.Printer.Head.Columns + 1;
+    /// <summary>Stations the head works from in a layer.</summary>
+    public int StationCount => stations.Count;
 
-    /// <summary>Row of the head's needle that serves a position, from 1.</summary>
+    /// <summary>The needle that waters a position, and where the head then stands.</summary>
+    /// <param name="i">Position along x, from 0.</param>
     /// <param name="j">Position along y, from 0.</param>
-    /// <returns>The row.</returns>
-    public int HeadRow(int j) => (Job.Lattice.FirstRow + j) % Job.Description.Printer.Head.Rows + 1;
+    /// <returns>Station and needle, from 1.</returns>
+    public StationSeat Seat(int i, int j) => stations.Seat(Job.Lattice, i, j);
 
     /// <summary>Whether the needle of a position gives no water.</summary>
     /// <param name="i">Position along x, from 0.</param>
     /// <param name="j">Position along y, from 0.</param>
     /// <returns>True when it is blocked.</returns>
-    public bool IsBlocked(int i, int j) => blocked.Count > 0 && blocked.Contains((HeadColumn(i), HeadRow(j)));
+    public bool IsBlocked(int i, int j)
+    {
+        StationSeat seat = Seat(i, j);
+        return needles.IsBlocked(seat.Column, seat.Row);
+    }
 
     /// <summary>Radius of a dose's disc, pixels; its area goes with the dose, and the largest of the job nearly reaches its neighbours.</summary>
     /// <param name="millilitres">The dose.</param>

@@ -36,5 +36,6 @@ internal static class SectionDrawing
         float middle = map.Y((top + foot) / 2.0);
         canvas.Triangle((map.Left - 14f, middle - 6f), (map.Left - 14f, middle + 6f), (map.Left - 4f, middle), Ink.Line);
         canvas.Triangle((map.Right + 14f, middle - 6f), (map.Right + 14f, middle + 6f), (map.Right + 4f, middle), Ink.Line);
+        Lettering.Small.Write(canvas, $"{layer + 1}", map.Right + 18f, middle + 4.5f, Ink.Line);
     }
 }

@@ -22,14 +22,14 @@ internal static class TitleBlock
         canvas.Fill(PlateLayout.Border, Top, canvas.Width - 2 * PlateLayout.Border, 1, Ink.Line);
         int x = PlateLayout.Border;
         string name = subject.Job.Description.Unit.Name;
-        x = Cell(canvas, x, 262, "reef unit", name, Lettering.Large.Length(name) > 238f ? Lettering.Plain : Lettering.Large);
-        x = Cell(canvas, x, 236, layer < lattice.UnderLayers ? "plate (loose layer below the unit)" : "plate", $"layer {layer + 1} of {lattice.Layers}", Lettering.Large);
-        x = Cell(canvas, x, 140, "z in the bin", $"{layer * lattice.LayerMetres * 1000.0:0.#} to {(layer + 1) * lattice.LayerMetres * 1000.0:0.#} mm", Lettering.Plain);
-        x = Cell(canvas, x, 116, "water", $"{centi / 100.0:0.00} mL", Lettering.Plain);
-        x = Cell(canvas, x, 142, "doses", doses == 0 ? "none" : $"{doses}", Lettering.Plain);
+        x = Cell(canvas, x, 240, "reef unit", name, Lettering.Large.Length(name) > 216f ? Lettering.Plain : Lettering.Large);
+        x = Cell(canvas, x, 214, layer < lattice.UnderLayers ? "plate, loose layer below the unit" : "plate", $"layer {layer + 1} of {lattice.Layers}", Lettering.Large);
+        x = Cell(canvas, x, 146, "z in the bin", $"{layer * lattice.LayerMetres * 1000.0:0.#} to {(layer + 1) * lattice.LayerMetres * 1000.0:0.#} mm", Lettering.Plain);
+        x = Cell(canvas, x, 122, "water", $"{centi / 100.0:0.00} mL", Lettering.Plain);
+        x = Cell(canvas, x, 124, "doses", doses == 0 ? "none" : $"{doses}", Lettering.Plain);
         if (doses > 0)
         {
-            Lettering.Small.Write(canvas, $"{least / 100.0:0.0} to {most / 100.0:0.0} mL", x - 131f, Bottom - 9f, Ink.Quiet);
+            Lettering.Small.Write(canvas, $"{least / 100.0:0.0} to {most / 100.0:0.0} mL", x - 112f, Bottom - 9f, Ink.Quiet);
         }
 
         x = ScaleBar(canvas, subject, x);
@@ -65,12 +65,12 @@ internal static class TitleBlock
 
     private static int ScaleBar(Canvas canvas, PlateSubject subject, int left)
     {
-        const int Width = 176;
+        const int Width = 172;
         SheetMap plan = subject.Layout.Plan;
         int length = BarLengths.First(mm => mm * plan.PixelsPerMetre / 1000.0 <= Width - 30 || mm == 10);
         int pixels = (int)Math.Round(length * plan.PixelsPerMetre / 1000.0), half = pixels / 2;
         int x = left + 12, y = Top + 34;
-        Lettering.Small.Write(canvas, $"plan, {length} mm", left + 12f, Top + 18f, Ink.Quiet);
+        Lettering.Small.Write(canvas, "scale of the plan, mm", left + 12f, Top + 18f, Ink.Quiet);
         canvas.Frame(x, y, pixels, 7, 1, Ink.Line);
         canvas.Fill(x, y, half, 7, Ink.Line);
         Lettering.Small.Write(canvas, "0", x, Bottom - 9f, Ink.Quiet);
@@ -81,15 +81,15 @@ internal static class TitleBlock
 
     private static void Directions(Canvas canvas, PlateSubject subject, int left)
     {
-        float x = left + 18f, y = Bottom - 14f;
+        float x = left + 16f, y = Bottom - 14f;
         Arrow(canvas, x, y, 30f, 0f);
         Arrow(canvas, x, y, 0f, -30f);
         Lettering.Small.Write(canvas, "x", x + 36f, y + 4f, Ink.Line);
         Lettering.Small.Write(canvas, "y", x + 7f, y - 26f, Ink.Line);
         Point3 north = subject.Job.Placement.ToPrinter(new Point3(0, 1, 0)) - subject.Job.Placement.ToPrinter(new Point3(0, 0, 0));
-        float middleX = left + 84f, middleY = (Top + Bottom) / 2f - 6f;
+        float middleX = left + 106f, middleY = Top + 25f;
         Arrow(canvas, middleX - (float)north.X * 13f, middleY + (float)north.Y * 13f, (float)north.X * 26f, -(float)north.Y * 26f);
-        Lettering.Small.Write(canvas, "unit's north", middleX, Bottom - 5f, Ink.Quiet, 0.5f);
+        Lettering.Small.Write(canvas, "unit's north", middleX, Bottom - 9f, Ink.Quiet, 0.5f);
     }
 
     private static void Arrow(Canvas canvas, float x, float y, float dx, float dy)
