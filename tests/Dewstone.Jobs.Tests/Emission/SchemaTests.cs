@@ -22,11 +22,7 @@ public sealed class SchemaTests
     {
         foreach ((string file, EmittedFile written) in Files(job))
         {
-            JsonObject schema = Stored(file);
-            JsonNode document = JsonNode.Parse(written.Bytes.Span)!;
-            EvaluationResults results = Closed(schema).Evaluate(Element(document), new EvaluationOptions { OutputFormat = OutputFormat.List });
-
-            Assert.True(results.IsValid, $"{name}, {file}: {string.Join("; ", (results.Details ?? []).Where(d => d.Errors is { Count: > 0 }).Select(d => $"{d.InstanceLocation} {string.Join(' ', d.Errors!.Values)}"))}");
+            AssertValid(file, written, name);
         }
     }
 
@@ -98,6 +94,16 @@ public sealed class SchemaTests
         yield return ("job", data.Files[0]);
         yield return ("estimate", data.Files.Single(file => file.RelativePath == EstimateEmitter.Path));
         yield return ("manifest", ManifestEmitter.Emit(job, data, data.Files, Samples.Settings.NameOfFile));
+    }
+
+    internal static void AssertValid(string file, EmittedFile written, string name = "")
+    {
+        JsonNode document = JsonNode.Parse(written.Bytes.Span)!;
+        EvaluationResults results = Closed(Stored(file)).Evaluate(Element(document), new EvaluationOptions { OutputFormat = OutputFormat.List });
+
+        Assert.True(
+            results.IsValid,
+            $"{name} {file}: {string.Join("; ", (results.Details ?? []).Where(d => d.Errors is { Count: > 0 }).Select(d => $"{d.InstanceLocation} {string.Join(' ', d.Errors!.Values)}"))}");
     }
 
     private static JsonElement Element(JsonNode node) => JsonSerializer.SerializeToElement(node);
