@@ -16,6 +16,7 @@ usage: ./build.sh <command>
   soak     run the long tests (marked with the trait Category=Soak)
   bench    run the benchmarks; further words go to them, e.g. --filter '*'
   format   put every source file into the house's format
+  schemas  write schemas/ anew from the key tables
   pack     make the .NET tool package in .artifacts/pack
 TEXT
 }
@@ -99,7 +100,7 @@ run_tests() {
     project="$(basename "$folder")"
     echo "== $project"
     code=0
-    dotnet "$out/bin/$project/release/$project.dll" "${filter[@]}" --no-progress --no-ansi \
+    dotnet "$out/bin/$project/release/$project.dll" "${filter[@]}" --progress off --no-ansi \
       --report-xunit-trx --report-xunit-trx-filename "$project.trx" --results-directory "$results" "$@" </dev/null || code=$?
     [ "$code" -eq 0 ] || { worst="$code"; echo "build.sh: $project ended with exit code $code" >&2; }
     [ -s "$results/$project.trx" ] || { missing=1; echo "build.sh: $project left no TRX file" >&2; }
@@ -170,6 +171,15 @@ case "$command" in
   format)
     require_dotnet
     dotnet format "$solution"
+    ;;
+  schemas)
+    require_dotnet
+    publish
+    for kind in unit mix printer site order tonight; do
+      "$out/dewstone/dewstone" schema "$kind" >"$out/$kind.schema.json"
+      mv "$out/$kind.schema.json" "$root/schemas/$kind.schema.json"
+    done
+    ls "$root/schemas"
     ;;
   pack)
     require_dotnet

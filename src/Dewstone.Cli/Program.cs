@@ -1,9 +1,39 @@
-using System.CommandLine;
+using System.Runtime.InteropServices;
+using Dewstone.Cli.Commands;
 
 namespace Dewstone.Cli;
 
 internal static class Program
 {
-    private static int Main(string[] args) =>
-        new RootCommand("Compiles a reef unit's description into a print job.").Parse(args).Invoke();
+    private static async Task<int> Main(string[] args)
+    {
+        // Answered before the command line library is loaded: scripts ask often, and it halves the work done to answer.
+        if (args is ["--version"])
+        {
+            await Console.Out.WriteLineAsync(ToolVersion.Text).ConfigureAwait(false);
+            return ExitCode.Done;
+        }
+
+        using CancellationTokenSource stop = new();
+        int stopCode = ExitCode.Interrupted;
+        void OnSignal(PosixSignalContext context, int code)
+        {
+            // The first signal asks for an orderly end; a second one ends the program as the system does.
+            context.Cancel = !stop.IsCancellationRequested;
+            stopCode = code;
+            stop.Cancel();
+        }
+
+        using PosixSignalRegistration interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, c => OnSignal(c, ExitCode.Interrupted));
+        using PosixSignalRegistration terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, c => OnSignal(c, ExitCode.Terminated));
+        try
+        {
+            return await CommandLine.RunAsync(args, Surroundings.OfProcess(), stop.Token).ConfigureAwait(false);
+        }
+        catch (OperationCanceledException) when (stop.IsCancellationRequested)
+        {
+            await Console.Error.WriteLineAsync("dewstone: stopped; nothing half-written was left.").ConfigureAwait(false);
+            return stopCode;
+        }
+    }
 }

@@ -51,6 +51,7 @@ internal static class HouseTable
         ["Emission"] = [],
         ["Compilation"] = ["Emission"],
         ["Comparison"] = ["Emission"],
-        ["Resuming"] = ["Emission", "Compilation"],
+        ["Folders"] = ["Emission"],
+        ["Resuming"] = ["Emission", "Compilation", "Folders"],
     };
 }

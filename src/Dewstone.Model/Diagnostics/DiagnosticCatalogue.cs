@@ -7,7 +7,7 @@ public static class DiagnosticCatalogue
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         .. DescriptionFindings.All, .. ShapeFindings.All, .. WettingFindings.All, .. PrinterFindings.All,
-        .. StrengthFindings.All, .. SiteFindings.All, .. OrderFindings.All, .. FileFindings.All,
+        .. StrengthFindings.All, .. SiteFindings.All, .. OrderFindings.All, .. FileFindings.All, .. JobFolderFindings.All,
     ];
 
     /// <summary>The kind with a code, or null.</summary>

@@ -48,7 +48,7 @@ public sealed record Estimate
     /// <summary>Recycled share of the hardened dry mix, 0 to 1.</summary>
     public required double RecycledShare { get; init; }
 
-    /// <summary>Solid saved against the filled outer box, share of the box, 0 to 1.</summary>
+    /// <summary>Solid saved against the filled outer box, share of the box, 0 to 1; below 0 when more hardens than the box holds.</summary>
     public required double SavingAgainstFilledBox { get; init; }
 
     /// <summary>CO2 equivalent of what is used up (hardened and lost mix), kg.</summary>

@@ -41,6 +41,9 @@ public sealed class MoistureResult
     /// <summary>Largest content seen anywhere at any time, 1.</summary>
     public required double LargestContent { get; init; }
 
+    /// <summary>Whether water reached a side of the window that is no bin wall: the window was too small and the water was held back there.</summary>
+    public bool TouchedWindowEdge { get; init; }
+
     /// <summary>Time steps taken.</summary>
     public required int TimeSteps { get; init; }
 

@@ -1,0 +1,126 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using Dewstone.Model.Diagnostics;
+using Dewstone.Model.Results;
+
+namespace Dewstone.Cli.Commands;
+
+/// <summary>Words that <c>compile</c> and <c>check</c> share.</summary>
+internal sealed class JobOptions
+{
+    private const int LeastCells = 4;
+    private const int MostCells = 16;
+    private const int DefaultCells = 8;
+    private const int MostThreads = 256;
+
+    private readonly Argument<string[]> units = new("UNIT") { Description = "Unit description, *.unit.yaml; one or more.", Arity = ArgumentArity.OneOrMore };
+    private readonly Option<string?> mix = File("--mix", "Mix to use instead of the one the unit names.");
+    private readonly Option<string?> printer = File("--printer", "Printer to use instead of the one the unit names.");
+    private readonly Option<string?> site = File("--site", "Site to use instead of the one the unit names.");
+    private readonly Option<string?> needles = File("--needles", "Needles file (CSV) to use instead of the printer's.");
+    private readonly Option<string?> tonight = File("--tonight", "What was measured on the night.");
+    private readonly Option<string?> root = new("--root") { Description = "Folder that no named file may lie outside of.", HelpName = "DIR" };
+    private readonly Option<int?> cells = Number("--cells", $"Cells a voxel side, {LeastCells} to {MostCells} (default {DefaultCells}).", LeastCells, MostCells);
+    private readonly Option<int?> threads = Number("--threads", "Threads to use (default: the processors this process may use); no result depends on it.", 1, MostThreads);
+    private readonly Option<bool> json = new("--json") { Description = "One JSON document on standard output, nothing else there." };
+    private readonly Option<bool> quiet = new("--quiet") { Description = "No progress; findings of level note are left out of the text." };
+    private readonly Option<string?> sarif = File("--sarif", "Also write the findings as SARIF 2.1.0.");
+    private readonly Option<Acceptance[]> accept = new("--accept")
+    {
+        Description = "Release a finding: DW3012=\"reason\"; may be given more than once.",
+        HelpName = "CODE=REASON",
+        CustomParser = ParseAcceptances,
+        Arity = ArgumentArity.OneOrMore,
+    };
+
+    /// <summary>Adds the words to a command.</summary>
+    /// <param name="command">The command.</param>
+    public void AddTo(Command command)
+    {
+        command.Arguments.Add(units);
+        foreach (Option option in new Option[] { mix, printer, site, needles, tonight, root, cells, threads, accept, json, quiet, sarif })
+        {
+            command.Options.Add(option);
+        }
+    }
+
+    /// <summary>What was asked for.</summary>
+    /// <param name="parse">The parsed words.</param>
+    /// <param name="world">Decides the default number of threads.</param>
+    /// <returns>The request.</returns>
+    /// <exception cref="UsageException">A path looks like a misspelt option.</exception>
+    public JobRequest Read(ParseResult parse, Surroundings world)
+    {
+        string[] files = parse.GetValue(units) ?? [];
+        if (files.FirstOrDefault(f => f.StartsWith('-')) is { } stray)
+        {
+            throw new UsageException($"unknown option '{stray}'; put ./ before the name of a file that begins with a dash.");
+        }
+
+        return new JobRequest
+        {
+            Units = files,
+            Mix = parse.GetValue(mix),
+            Printer = parse.GetValue(printer),
+            Site = parse.GetValue(site),
+            Needles = parse.GetValue(needles),
+            Tonight = parse.GetValue(tonight),
+            Root = parse.GetValue(root),
+            Cells = parse.GetValue(cells) ?? DefaultCells,
+            Parallelism = new Parallelism(parse.GetValue(threads) ?? Math.Max(1, world.Processors)),
+            Accept = parse.GetValue(accept) ?? [],
+            Json = parse.GetValue(json),
+            Quiet = parse.GetValue(quiet),
+            SarifFile = parse.GetValue(sarif),
+        };
+    }
+
+    private static Option<string?> File(string name, string description) => new(name) { Description = description, HelpName = "FILE" };
+
+    private static Option<int?> Number(string name, string description, int least, int most) => new(name)
+    {
+        Description = description,
+        HelpName = "N",
+        CustomParser = result =>
+        {
+            string text = result.Tokens[^1].Value;
+            if (int.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int value) &&
+                value >= least && value <= most)
+            {
+                return value;
+            }
+
+            result.AddError($"{name} takes a whole number from {least} to {most}, not '{text}'.");
+            return null;
+        },
+    };
+
+    private static Acceptance[] ParseAcceptances(ArgumentResult result)
+    {
+        List<Acceptance> list = [];
+        foreach (Token token in result.Tokens)
+        {
+            int equals = token.Value.IndexOf('=', StringComparison.Ordinal);
+            string code = equals < 0 ? token.Value : token.Value[..equals];
+            string reason = equals < 0 ? "" : token.Value[(equals + 1)..].Trim();
+            if (reason.Length == 0)
+            {
+                result.AddError($"--accept takes a code and a reason, such as DW3012=\"seen and agreed\", not '{token.Value}'.");
+            }
+            else if (DiagnosticCatalogue.Find(code) is not { } kind)
+            {
+                result.AddError($"--accept: there is no finding '{code}'; 'dewstone explain' lists them all.");
+            }
+            else if (kind.Code[2] is not ('3' or '5' or '6'))
+            {
+                result.AddError($"--accept: {kind.Code} stops before wetting and cannot be released; mend what it says.");
+            }
+            else
+            {
+                list.Add(new Acceptance(kind.Code, reason));
+            }
+        }
+
+        return [.. list];
+    }
+}

@@ -1,0 +1,149 @@
+using Dewstone.Cli.Rendering;
+using Dewstone.Jobs.Compilation;
+using Dewstone.Jobs.Emission;
+using Dewstone.Jobs.Folders;
+using Dewstone.Model.Results;
+using Dewstone.Reading;
+
+namespace Dewstone.Cli.Commands;
+
+/// <summary>Compiles or checks units one after the other and says what came of each.</summary>
+/// <param name="request">What was asked for.</param>
+/// <param name="world">Where to write.</param>
+internal sealed class UnitRunner(JobRequest request, Surroundings world)
+{
+    /// <summary>Folder that gets the job folders; null to write none.</summary>
+    public string? OutputFolder { get; init; }
+
+    /// <summary>Also write the raw moisture field.</summary>
+    public bool WithField { get; init; }
+
+    /// <summary>Stop before wetting.</summary>
+    public bool DrawingOnly { get; init; }
+
+    /// <summary>Runs all units; one that fails does not stop the rest.</summary>
+    /// <param name="cancellation">Asks for an orderly end.</param>
+    /// <returns>The exit code.</returns>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public async Task<int> RunAsync(CancellationToken cancellation)
+    {
+        RefuseTwins();
+        List<UnitOutcome> outcomes = [];
+        foreach (string file in request.Units)
+        {
+            string label = Path.GetFileName(file);
+            UnitOutcome outcome = await ProgressDisplay.RunAsync(world, request.Quiet, label, progress => Run(file, progress, cancellation)).ConfigureAwait(false);
+            outcomes.Add(outcome);
+            if (!request.Json)
+            {
+                string text = OutcomeText.Of(outcome, world.Colour, request.Quiet);
+                await world.Output.WriteAsync(outcomes.Count > 1 ? "\n" + text : text).ConfigureAwait(false);
+            }
+        }
+
+        int code = ExitCode.Combine([.. outcomes.Select(o => o.ExitCode)]);
+        if (request.SarifFile is { } sarif)
+        {
+            code = ExitCode.Combine([code, await WriteSarifAsync(sarif, outcomes, cancellation).ConfigureAwait(false)]);
+        }
+
+        if (request.Json)
+        {
+            string command = OutputFolder is null ? "check" : "compile";
+            await world.Output.WriteAsync(OutcomeJson.Of(command, outcomes, code)).ConfigureAwait(false);
+        }
+
+        return code;
+    }
+
+    private UnitOutcome Run(string file, IProgress<Progress> progress, CancellationToken cancellation)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        if (OutputFolder is { } folder && JobFolderWriter.Examine(folder, JobFolder.NameOf(file)) is { } obstacle)
+        {
+            return new UnitOutcome { File = file, Name = Path.GetFileName(file), Findings = [obstacle], ExitCode = ExitCode.CannotCreate };
+        }
+
+        ReadResult read = DescriptionReader.ReadJob(file, new ReadOptions
+        {
+            Mix = request.Mix,
+            Printer = request.Printer,
+            Site = request.Site,
+            Needles = request.Needles,
+            Tonight = request.Tonight,
+            Root = request.Root,
+        });
+        CompileOptions options = new()
+        {
+            CellsPerVoxel = request.Cells,
+            DrawingOnly = DrawingOnly,
+            Accept = request.Accept,
+            ToolVersion = ToolVersion.Text,
+        };
+        CompileResult compiled = JobCompiler.Compile(read, options, request.Parallelism, progress, cancellation);
+        UnitOutcome outcome = new()
+        {
+            File = file,
+            Name = read.Job?.Unit.Name ?? Path.GetFileName(file),
+            Findings = compiled.Findings,
+            Job = compiled.Job,
+            ExitCode = compiled.InputAtFault ? ExitCode.InputAtFault : compiled.Job is { Held: true } ? ExitCode.No : ExitCode.Done,
+        };
+        return OutputFolder is null || compiled.Job is null ? outcome : Write(outcome, compiled.Job, read, progress, cancellation);
+    }
+
+    private UnitOutcome Write(UnitOutcome outcome, CompiledJob job, ReadResult read, IProgress<Progress> progress, CancellationToken cancellation)
+    {
+        progress.Report(new Progress("files", 1.0));
+        JobFolderOutcome written = JobFolderWriter.Write(
+            new JobFolderOrder
+            {
+                OutputFolder = OutputFolder!,
+                Name = JobFolder.NameOf(outcome.File),
+                Held = job.Held,
+                Files = JobFiles.Of(job, read.Sources.BelowRoot, WithField, request.Parallelism, cancellation),
+            },
+            cancellation);
+        return outcome with
+        {
+            Findings = [.. outcome.Findings, .. written.Findings],
+            Folder = written.Status == JobFolderStatus.Written ? written.Path : null,
+            ExitCode = written.Status switch
+            {
+                JobFolderStatus.CannotCreate => ExitCode.CannotCreate,
+                JobFolderStatus.TryAgain => ExitCode.TryAgain,
+                _ => outcome.ExitCode,
+            },
+        };
+    }
+
+    private async Task<int> WriteSarifAsync(string path, IReadOnlyList<UnitOutcome> outcomes, CancellationToken cancellation)
+    {
+        ReadOnlyMemory<byte> bytes = FindingsEmitter.Emit([.. outcomes.SelectMany(o => o.Findings)], ToolVersion.Text, file => file).Bytes;
+        try
+        {
+            await File.WriteAllBytesAsync(path, bytes, cancellation).ConfigureAwait(false);
+            return ExitCode.Done;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            await world.Error.WriteLineAsync($"dewstone: cannot write '{path}': {fault.Message}").ConfigureAwait(false);
+            return ExitCode.CannotCreate;
+        }
+    }
+
+    // Two units of one file name would take turns in one job folder, and the first would be lost without a word.
+    private void RefuseTwins()
+    {
+        if (OutputFolder is null)
+        {
+            return;
+        }
+
+        IGrouping<string, string>? twins = request.Units.GroupBy(JobFolder.NameOf, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
+        if (twins is not null)
+        {
+            throw new UsageException($"{string.Join(" and ", twins)} would both be written to {twins.Key}.job; compile them into different folders.");
+        }
+    }
+}

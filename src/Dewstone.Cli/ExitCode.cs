@@ -1,0 +1,36 @@
+namespace Dewstone.Cli;
+
+/// <summary>What the program ends with; 70, 73 and 75 are those of sysexits.h.</summary>
+internal static class ExitCode
+{
+    /// <summary>Done.</summary>
+    public const int Done = 0;
+
+    /// <summary>The answer is no: a finding of level error.</summary>
+    public const int No = 1;
+
+    /// <summary>The input is at fault: usage, a description, a missing or unreadable file.</summary>
+    public const int InputAtFault = 2;
+
+    /// <summary>A fault of ours (EX_SOFTWARE).</summary>
+    public const int OurFault = 70;
+
+    /// <summary>The output cannot be created (EX_CANTCREAT).</summary>
+    public const int CannotCreate = 73;
+
+    /// <summary>Another try may go well (EX_TEMPFAIL).</summary>
+    public const int TryAgain = 75;
+
+    /// <summary>Stopped by SIGINT.</summary>
+    public const int Interrupted = 130;
+
+    /// <summary>Stopped by SIGTERM.</summary>
+    public const int Terminated = 143;
+
+    private static readonly int[] Precedence = [OurFault, CannotCreate, TryAgain, InputAtFault, No, Done];
+
+    /// <summary>The code for several units: the first of 70, 73, 75, 2, 1, 0 that occurred.</summary>
+    /// <param name="codes">One code a unit.</param>
+    /// <returns>The code to end with.</returns>
+    public static int Combine(IReadOnlyCollection<int> codes) => Precedence.FirstOrDefault(codes.Contains, Done);
+}

@@ -1,0 +1,49 @@
+using System.Text;
+using Dewstone.Model.Diagnostics;
+
+namespace Dewstone.Cli.Rendering;
+
+/// <summary>Findings as text for people and editors: <c>file:line:column: level CODE: message</c>, then the remedy on an indented line.</summary>
+internal static class FindingText
+{
+    /// <summary>One finding.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="colour">Whether to colour the level.</param>
+    /// <returns>Two lines or more, each ending with a line feed.</returns>
+    public static string Of(Diagnostic finding, bool colour)
+    {
+        StringBuilder text = new();
+        text.Append(Place(finding.Location));
+        string level = ExplainPage.Word(finding.Severity);
+        text.Append(colour ? Paint(level, finding.Severity) : level);
+        text.Append(' ').Append(finding.Code).Append(": ").Append(finding.Message).Append('\n');
+        text.Append("    ").Append(finding.Remedy).Append('\n');
+        foreach (RelatedPlace related in finding.Related)
+        {
+            text.Append("    ").Append(Place(related.Location)).Append(related.Remark).Append('\n');
+        }
+
+        if (finding.AcceptedBecause is { } reason)
+        {
+            text.Append("    released: ").Append(reason).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    private static string Place(SourceLocation? location) => location switch
+    {
+        null => "",
+        { Line: 0 } => $"{location.File}: ",
+        { Column: 0 } => $"{location.File}:{location.Line}: ",
+        _ => $"{location.File}:{location.Line}:{location.Column}: ",
+    };
+
+    // Bold red, yellow-brown and plain: told apart without colour by the word itself.
+    private static string Paint(string word, Severity severity) => severity switch
+    {
+        Severity.Error => $"\u001b[1;31m{word}\u001b[0m",
+        Severity.Warning => $"\u001b[33m{word}\u001b[0m",
+        _ => word,
+    };
+}

@@ -1,0 +1,94 @@
+using System.Text;
+using Dewstone.Cli.Commands;
+using Dewstone.Model.Diagnostics;
+using Dewstone.Model.Results;
+
+namespace Dewstone.Cli.Rendering;
+
+/// <summary>What <c>compile</c> and <c>check</c> say of a unit: findings, what was asked against what will set, what to load, the verdict.</summary>
+internal static class OutcomeText
+{
+    /// <summary>The text of one unit.</summary>
+    /// <param name="outcome">What came of it.</param>
+    /// <param name="colour">Whether to colour levels.</param>
+    /// <param name="quiet">Leave out notes.</param>
+    /// <returns>Plain text.</returns>
+    public static string Of(UnitOutcome outcome, bool colour, bool quiet)
+    {
+        StringBuilder text = new();
+        foreach (Diagnostic finding in outcome.Findings.Where(f => !quiet || f.Severity != Severity.Note))
+        {
+            text.Append(FindingText.Of(finding, colour));
+        }
+
+        if (outcome.Job is { } job)
+        {
+            if (text.Length > 0)
+            {
+                text.Append('\n');
+            }
+
+            Requirements(text, job);
+            Load(text, job);
+        }
+
+        text.Append(Verdict(outcome)).Append('\n');
+        return text.ToString();
+    }
+
+    private static string Verdict(UnitOutcome outcome)
+    {
+        string counts = $"{Plural(outcome.Count(Severity.Error), "error")}, {Plural(outcome.Count(Severity.Warning), "warning")}, {Plural(outcome.Count(Severity.Note), "note")}";
+        string what = outcome switch
+        {
+            { Job: null } when outcome.Count(Severity.Error) > 0 => "stopped before wetting",
+            { Job: null } => "drawing fits mix and printer",
+            { Job.Held: true, Folder: not null } => $"HELD, nothing to print: {outcome.Folder}",
+            { Job.Held: true } => "would be held",
+            { Folder: not null } => $"ready to print: {outcome.Folder}",
+            _ when outcome.ExitCode != ExitCode.Done => "not written",
+            _ => "fit to print",
+        };
+        return $"{outcome.Name}: {what} ({counts})";
+    }
+
+    private static void Requirements(StringBuilder text, CompiledJob job)
+    {
+        foreach (RequirementResult r in job.Requirements)
+        {
+            string verdict = r.Met ? "met" : r.AcceptedBecause is null ? "NOT MET" : "released";
+            text.Append($"  {verdict,-8} {r.Quantity}: {Figure(r.Value, r.Unit)}, asked {r.Op} {Figure(r.Limit, r.Unit)}\n");
+        }
+    }
+
+    private static void Load(StringBuilder text, CompiledJob job)
+    {
+        Estimate e = job.Estimate;
+        int doses = job.Doses.CentiMillilitres.Count(d => d > 0);
+        Line(text, "unit", $"{Round(e.LiftKilograms)} kg on the hook, {Round(job.Solid.HardenedCubicMetres * 1000.0)} L of concrete, mean water/cement {job.Solid.MeanWaterCement:0.000}");
+        Line(text, "mix", $"{Round(e.SpreadKilograms)} kg to spread: {Round(e.HardenedDryKilograms)} kg harden, {Round(e.ReusableKilograms)} kg can be used again, {Round(e.LostKilograms)} kg lost");
+        Line(text, "water", $"{e.WaterCubicMetres * 1000.0:0.0} L in {doses} doses over {job.Lattice.Layers} layers, and {e.FlushCubicMetres * 1000.0:0.0} L to flush");
+        Line(text, "time", $"{Minutes(e.PrintSeconds)} printing after {Minutes(e.SetupSeconds)} of setup");
+        Line(text, "tonight", NightText.Of(job.Description));
+        Line(text, "carbon and cost", $"{Round(e.CarbonKilograms)} kg CO2, {e.Cost:0.00} {e.Currency} (materials used up)");
+    }
+
+    private static void Line(StringBuilder text, string word, string what) => text.Append($"  {word,-16} {what}\n");
+
+    private static string Figure(double value, string unit) => unit switch
+    {
+        "1" => $"{value:0.###}",
+        "%" => $"{value:0.0} %",
+        _ => $"{value:0.#} {unit}",
+    };
+
+    private static string Round(double value) => value.ToString(value < 10.0 ? "0.0" : "0");
+
+    private static string Minutes(double seconds)
+    {
+        long minutes = (long)Math.Round(seconds / 60.0);
+        return minutes < 60 ? $"{minutes} min" : $"{minutes / 60} h {minutes % 60} min";
+    }
+
+    private static string Plural(int count, string word) => count == 1 ? $"1 {word}" : $"{count} {word}s";
+}

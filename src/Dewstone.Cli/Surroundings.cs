@@ -1,0 +1,35 @@
+namespace Dewstone.Cli;
+
+/// <summary>What the program sees of the world: where it writes and what the terminal is; tests bring their own.</summary>
+internal sealed class Surroundings
+{
+    /// <summary>Results.</summary>
+    public required TextWriter Output { get; init; }
+
+    /// <summary>Progress and complaints.</summary>
+    public required TextWriter Error { get; init; }
+
+    /// <summary>Whether <see cref="Error"/> is a terminal, so that bars can be drawn.</summary>
+    public bool ErrorIsTerminal { get; init; }
+
+    /// <summary>Whether colour is wanted on <see cref="Output"/>: it is a terminal and NO_COLOR is not set.</summary>
+    public bool Colour { get; init; }
+
+    /// <summary>Processors this process may use.</summary>
+    public required int Processors { get; init; }
+
+    /// <summary>The world of the running process.</summary>
+    /// <returns>Console streams and the environment's wishes.</returns>
+    public static Surroundings OfProcess()
+    {
+        bool noColour = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
+        return new Surroundings
+        {
+            Output = Console.Out,
+            Error = Console.Error,
+            ErrorIsTerminal = !Console.IsErrorRedirected,
+            Colour = !noColour && !Console.IsOutputRedirected,
+            Processors = Environment.ProcessorCount,
+        };
+    }
+}

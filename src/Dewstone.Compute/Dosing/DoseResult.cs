@@ -1,0 +1,23 @@
+using Dewstone.Model.Diagnostics;
+using Dewstone.Model.Results;
+
+namespace Dewstone.Compute.Dosing;
+
+/// <summary>Doses of a job and how they were come by.</summary>
+public sealed record DoseResult
+{
+    /// <summary>The doses as rounded.</summary>
+    public required DosePlan Doses { get; init; }
+
+    /// <summary>Dose of a voxel that is wanted all through.</summary>
+    public required NominalDose Nominal { get; init; }
+
+    /// <summary>Limits the doses were held to.</summary>
+    public required DoseLimits Limits { get; init; }
+
+    /// <summary>Share of each voxel that is wanted solid, 0 to 1; index order of the lattice.</summary>
+    public required double[] VoxelFractions { get; init; }
+
+    /// <summary>Findings DW3001 to DW3006, DW4008 and DW4009, in order.</summary>
+    public required IReadOnlyList<Diagnostic> Findings { get; init; }
+}

@@ -1,0 +1,141 @@
+using Dewstone.Model.Description;
+using Dewstone.Model.Diagnostics;
+using Dewstone.Model.Results;
+
+namespace Dewstone.Compute.Inspection;
+
+/// <summary>Holds the predicted solid against what the description requires, as far as this version measures it, and against the printer's lift.</summary>
+public static class RequirementCheck
+{
+    private static readonly KeyPath Require = new(DescriptionKind.Unit, "require");
+
+    /// <summary>Judges the requirements.</summary>
+    /// <param name="job">Unit and printer.</param>
+    /// <param name="solid">Figures of the predicted solid.</param>
+    /// <param name="estimate">Its masses.</param>
+    /// <returns>Results, and findings DW3009, DW3011, DW3012, DW3013, DW5001 and DW5002.</returns>
+    public static RequirementReport Check(JobDescription job, SolidSummary solid, Estimate estimate)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(solid);
+        ArgumentNullException.ThrowIfNull(estimate);
+        var results = new List<RequirementResult>();
+        var findings = new List<Diagnostic>();
+        Requirements require = job.Unit.Require;
+        if (solid.HardenedCubicMetres <= 0.0)
+        {
+            findings.Add(WettingFindings.NothingHardened.At(
+                $"No cell reaches water/cement {job.Mix.Hardening.WaterCement:0.###}, where the mix sets.",
+                "Check hardening.water_cement, the wetting law and the doses.",
+                new KeyPath(DescriptionKind.Mix, "hardening.water_cement")));
+        }
+
+        JudgeMass(require, estimate, results, findings);
+        JudgeWaterCement(require, solid, results, findings);
+        JudgeShapeMatch(require, solid, results, findings);
+        if (job.Printer.MaxLift is { } lift && estimate.LiftKilograms > lift.Kilograms)
+        {
+            findings.Add(StrengthFindings.LiftAbove.At(
+                $"{estimate.LiftKilograms:0.#} kg on the hook at dig-out; the yard lifts {lift.Kilograms:0.#} kg.",
+                "Open the unit further, make it smaller, or print it where a stronger lift stands.",
+                new KeyPath(DescriptionKind.Printer, "lift.max_mass")));
+        }
+
+        NoteNotJudged(job.Unit, findings);
+        return new RequirementReport(results, findings);
+    }
+
+    private static void JudgeMass(Requirements require, Estimate estimate, List<RequirementResult> results, List<Diagnostic> findings)
+    {
+        if (require.MaxMass is not { } most)
+        {
+            return;
+        }
+
+        RequirementResult result = Add(
+            results, RequirementIds.MaxMass, Require.Key("mass.max"), "mass on the hook at dig-out", "<=", most.Kilograms, estimate.LiftKilograms, "kg");
+        if (!result.Met)
+        {
+            findings.Add(StrengthFindings.MassAbove.At(
+                $"{result.Value:0.#} kg on the hook at dig-out; at most {result.Limit:0.#} kg is required.",
+                "Open the unit further, make it smaller, or raise mass.max if everything that lifts it can bear it.", result.Key));
+        }
+    }
+
+    private static void JudgeWaterCement(Requirements require, SolidSummary solid, List<RequirementResult> results, List<Diagnostic> findings)
+    {
+        if (require.WaterCement is not { } band || solid.ShareInBand is not { } share)
+        {
+            return;
+        }
+
+        RequirementResult result = Add(
+            results, RequirementIds.WaterCementShare, Require.Key("water_cement.share"),
+            "share of the hardened volume within the water/cement band", ">=", band.Share, share, "1");
+        if (!result.Met)
+        {
+            findings.Add(WettingFindings.WaterCementOutside.At(
+                $"{100.0 * share:0.#} % of the hardened volume has water/cement {band.Min:0.###} to {band.Max:0.###}; {100.0 * band.Share:0.#} % is required (mean {solid.MeanWaterCement:0.###}, largest {solid.LargestWaterCement:0.###}).",
+                "Widen the band or lower the share if the design allows, or change pitch, mix or wall thickness.", result.Key));
+        }
+    }
+
+    private static void JudgeShapeMatch(Requirements require, SolidSummary solid, List<RequirementResult> results, List<Diagnostic> findings)
+    {
+        if (require.MinShapeMatch is not { } least)
+        {
+            return;
+        }
+
+        RequirementResult result = Add(
+            results, RequirementIds.MinShapeMatch, Require.Key("shape_match.min"),
+            "intersection over union of predicted and wanted solid", ">=", least, solid.ShapeMatch, "1");
+        if (!result.Met)
+        {
+            findings.Add(WettingFindings.ShapeMatchBelow.At(
+                $"Predicted and wanted solid match by {solid.ShapeMatch:0.###} (intersection over union); {least:0.###} is required.",
+                "Look at the plates for where it differs; finer pitch, thicker features or a lower shape_match.", result.Key));
+        }
+    }
+
+    private static void NoteNotJudged(ReefUnit unit, List<Diagnostic> findings)
+    {
+        var keys = new List<string>();
+        AddWhen(unit.Require.MinWall is not null, "require.wall", keys);
+        AddWhen(unit.Require.MaxLoosePieces is not null, "require.loose_pieces", keys);
+        AddWhen(unit.Require.MaxTrappedMix is not null, "require.trapped_mix", keys);
+        for (int i = 0; i < unit.Tunnels.Count; i++)
+        {
+            AddWhen(unit.Tunnels[i].Clear is not null, $"tunnels[{i}].clear", keys);
+        }
+
+        for (int i = 0; i < unit.Cavities.Count; i++)
+        {
+            AddWhen(unit.Cavities[i].Clear is not null, $"cavities[{i}].clear", keys);
+        }
+
+        if (keys.Count > 0)
+        {
+            findings.Add(WettingFindings.NotJudged.At(
+                $"Not judged by this version: {string.Join(", ", keys)}.",
+                "Judge these by eye from the plates and the predicted solid.",
+                new KeyPath(DescriptionKind.Unit, keys[0])));
+        }
+    }
+
+    private static void AddWhen(bool given, string key, List<string> keys)
+    {
+        if (given)
+        {
+            keys.Add(key);
+        }
+    }
+
+    private static RequirementResult Add(
+        List<RequirementResult> results, string id, KeyPath key, string quantity, string op, double limit, double value, string unit)
+    {
+        var result = new RequirementResult { Id = id, Key = key, Quantity = quantity, Op = op, Limit = limit, Value = value, Unit = unit };
+        results.Add(result);
+        return result;
+    }
+}

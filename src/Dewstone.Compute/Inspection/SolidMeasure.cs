@@ -1,0 +1,100 @@
+using Dewstone.Model.Description;
+using Dewstone.Model.Lattices;
+using Dewstone.Model.Results;
+
+namespace Dewstone.Compute.Inspection;
+
+/// <summary>Measures the predicted solid against the wanted one, cell by cell.</summary>
+/// <remarks>
+/// Volumes are counts of cells, so they step by whole cells; a surface between cells is not interpolated here. Water is summed in double, one
+/// partial sum a plane of cells, added from the lowest plane up, whatever the number of threads elsewhere.
+/// </remarks>
+public static class SolidMeasure
+{
+    /// <summary>Measures the solid.</summary>
+    /// <param name="target">Wanted solid.</param>
+    /// <param name="moisture">Moisture and hardened cells on the same cells.</param>
+    /// <param name="band">Wanted water/cement band; null for none.</param>
+    /// <returns>Volumes, match and water/cement; means and shares are 0 when nothing hardened, the match then too.</returns>
+    /// <exception cref="ArgumentException">Target and moisture on different cells.</exception>
+    public static SolidSummary Measure(TargetField target, MoistureResult moisture, WaterCementBand? band)
+    {
+        ArgumentNullException.ThrowIfNull(target);
+        ArgumentNullException.ThrowIfNull(moisture);
+        CellGrid grid = moisture.Grid;
+        if (target.Fraction.Length != grid.Count || moisture.Hardened.Length != grid.Count || moisture.VolumetricWaterContent.Length != grid.Count)
+        {
+            throw new ArgumentException($"Target, moisture and hardened need {grid.Count} cells each.", nameof(target));
+        }
+
+        double perContent = moisture.LiquidKilogramsPerCubicMetre / moisture.BinderKilogramsPerCubicMetre;
+        var total = new Tally();
+        for (int z = 0; z < grid.Nz; z++)
+        {
+            total.Add(Plane(target.Fraction, moisture, z * grid.Nx * grid.Ny, grid.Nx * grid.Ny, perContent, band));
+        }
+
+        double cell = grid.CellCubicMetres;
+        double hardened = total.Hardened * cell;
+        double water = total.Content * cell;
+        return new SolidSummary
+        {
+            TargetCubicMetres = target.CubicMetres,
+            HardenedCubicMetres = hardened,
+            ShapeMatch = total.Either == 0 ? 0.0 : (double)total.Both / total.Either,
+            WaterInHardenedCubicMetres = water,
+            MeanWaterCement = total.Hardened == 0 ? 0.0 : water / hardened * perContent,
+            LargestWaterCement = total.Largest * perContent,
+            ShareInBand = band is null ? null : total.Hardened == 0 ? 0.0 : (double)total.InBand / total.Hardened,
+        };
+    }
+
+    private static Tally Plane(float[] fraction, MoistureResult moisture, int first, int count, double perContent, WaterCementBand? band)
+    {
+        ReadOnlySpan<float> wanted = fraction.AsSpan(first, count);
+        ReadOnlySpan<float> content = moisture.VolumetricWaterContent.AsSpan(first, count);
+        ReadOnlySpan<byte> hardened = moisture.Hardened.AsSpan(first, count);
+        double low = band?.Min ?? double.NegativeInfinity;
+        double high = band?.Max ?? double.PositiveInfinity;
+        var tally = new Tally();
+        for (int i = 0; i < wanted.Length; i++)
+        {
+            bool isWanted = wanted[i] >= 0.5f;
+            if (hardened[i] == 0)
+            {
+                tally.Either += isWanted ? 1 : 0;
+                continue;
+            }
+
+            tally.Hardened++;
+            tally.Either++;
+            tally.Both += isWanted ? 1 : 0;
+            tally.Content += content[i];
+            tally.Largest = Math.Max(tally.Largest, content[i]);
+            double waterCement = content[i] * perContent;
+            tally.InBand += waterCement >= low && waterCement <= high ? 1 : 0;
+        }
+
+        return tally;
+    }
+
+    private struct Tally
+    {
+        public long Hardened;
+        public long Both;
+        public long Either;
+        public long InBand;
+        public double Content;
+        public double Largest;
+
+        public void Add(Tally other)
+        {
+            Hardened += other.Hardened;
+            Both += other.Both;
+            Either += other.Either;
+            InBand += other.InBand;
+            Content += other.Content;
+            Largest = Math.Max(Largest, other.Largest);
+        }
+    }
+}

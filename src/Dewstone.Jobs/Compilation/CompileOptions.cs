@@ -1,0 +1,19 @@
+using Dewstone.Model.Results;
+
+namespace Dewstone.Jobs.Compilation;
+
+/// <summary>How a unit is compiled.</summary>
+public sealed record CompileOptions
+{
+    /// <summary>Cells a voxel side, 4 to 16; even when layers are shifted.</summary>
+    public int CellsPerVoxel { get; init; } = 8;
+
+    /// <summary>Stop after reading, shape and printer, before any dose is made.</summary>
+    public bool DrawingOnly { get; init; }
+
+    /// <summary>Findings the user releases.</summary>
+    public IReadOnlyList<Acceptance> Accept { get; init; } = [];
+
+    /// <summary>Version of the tool, written into the job.</summary>
+    public required string ToolVersion { get; init; }
+}

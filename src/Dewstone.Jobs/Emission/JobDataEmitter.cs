@@ -1,0 +1,39 @@
+using Dewstone.Model.Results;
+
+namespace Dewstone.Jobs.Emission;
+
+/// <summary>Writes all data files of a job, one emitter after the other.</summary>
+public static class JobDataEmitter
+{
+    /// <summary>The data files of a job.</summary>
+    /// <param name="job">The compiled job.</param>
+    /// <param name="settings">What is needed beside it.</param>
+    /// <param name="cancellationToken">Looked at between files.</param>
+    /// <returns>Files and fingerprints.</returns>
+    public static JobData Emit(CompiledJob job, EmissionSettings settings, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(settings);
+        IReadOnlyList<EmittedFile> doseTables = DoseTableEmitter.Emit(job.Doses, job.Description.Needles, settings.Addressing);
+        EmittedFile sequence = SequenceEmitter.Emit(job.Timeline);
+        EmittedFile core = JobCoreEmitter.Emit(job, settings.Wetting, doseTables, sequence);
+        cancellationToken.ThrowIfCancellationRequested();
+
+        List<EmittedFile> files = [core];
+        if (!job.Held)
+        {
+            files.AddRange(doseTables);
+            files.Add(sequence);
+        }
+
+        files.Add(EstimateEmitter.Emit(job.Estimate));
+        files.Add(FindingsEmitter.Emit(job.Findings, job.ToolVersion, settings.NameOfFile));
+        files.Add(PredictedFieldEmitter.Emit(job.Moisture, settings.Parallelism, cancellationToken));
+        if (settings.RawField)
+        {
+            files.Add(RawFieldEmitter.Emit(job.Moisture, settings.Parallelism, cancellationToken));
+        }
+
+        return new JobData(files, Fingerprint.Of(core.Bytes.Span), JobCoreEmitter.DesignOf(job.Description.Unit));
+    }
+}

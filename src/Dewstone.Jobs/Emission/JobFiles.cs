@@ -1,0 +1,48 @@
+using Dewstone.Compute.Sequencing;
+using Dewstone.Compute.Wetting;
+using Dewstone.Jobs.Emission.Pictures;
+using Dewstone.Model.Results;
+
+namespace Dewstone.Jobs.Emission;
+
+/// <summary>All files of a job folder: data, pictures, and the manifest that lists them.</summary>
+public static class JobFiles
+{
+    /// <summary>The files of a job.</summary>
+    /// <param name="job">The compiled job.</param>
+    /// <param name="nameOfFile">Name of a description file as the files hold it: the same from any current folder.</param>
+    /// <param name="rawField">Whether the raw moisture field is written too.</param>
+    /// <param name="parallelism">Threads; no byte depends on them.</param>
+    /// <param name="cancellation">Looked at between files.</param>
+    /// <returns>The files; the manifest is the last.</returns>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public static IReadOnlyList<EmittedFile> Of(
+        CompiledJob job, Func<string, string> nameOfFile, bool rawField, Parallelism parallelism, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        Stations stations = Stations.Over(job.Description.Printer);
+        BedProperties bed = BedProperties.From(job.Description.Mix, job.Description.LooseDensity, job.Description.BedTemperature);
+        EmissionSettings settings = new()
+        {
+            Addressing = (i, j, _) =>
+            {
+                StationSeat seat = stations.Seat(job.Lattice, i, j);
+                return new NeedleAddress(seat.Station, seat.Column, seat.Row);
+            },
+            Wetting = new WettingConstants
+            {
+                WindowSeconds = bed.WindowSeconds,
+                ShotsPerDose = WettingSolver.ShotsPerStation,
+                StepShare = WettingSolver.StepShare,
+                StepsPerSetting = WettingSolver.StepsPerChoice,
+            },
+            NameOfFile = nameOfFile,
+            RawField = rawField,
+            Parallelism = parallelism,
+        };
+        JobData data = JobDataEmitter.Emit(job, settings, cancellation);
+        List<EmittedFile> files = [.. data.Files, .. PictureSet.Emit(job, parallelism, cancellation)];
+        files.Add(ManifestEmitter.Emit(job, data, files, nameOfFile));
+        return files;
+    }
+}
