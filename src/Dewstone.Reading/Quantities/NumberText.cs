@@ -91,7 +91,8 @@ internal static class NumberText
         return rest[0] switch
         {
             ',' when DecimalPoint(text, end) is { } corrected =>
-                Fault(text, "has a comma in its number", $"write a decimal point, as in `{Quoting.Short(corrected)}`, and no commas between digits"),
+                Fault(text, "has a comma in its number",
+                    $"write a decimal point, as in `{Quoting.Short(corrected)}`, and no commas between digits"),
             ',' => Fault(text, "has a comma in its number", "write a decimal point, and no commas between digits"),
             ':' => Fault(text, "is written with a colon", "write one number, such as 1.5 h or 90 min for an hour and a half"),
             '.' => Fault(text, "has two decimal points", "write one decimal point, and nothing between groups of digits"),
@@ -103,7 +104,8 @@ internal static class NumberText
 
     // 20,5 mm -> 20.5 mm, but nothing for 1,700,000 kg, whose commas mean something else.
     private static string? DecimalPoint(string text, int comma) =>
-        text.IndexOf('.') < 0 && text.IndexOf(',', comma + 1) < 0 && text[comma] == ',' && comma + 1 < text.Length && char.IsAsciiDigit(text[comma + 1])
+        text.IndexOf('.') < 0 && text.IndexOf(',',
+            comma + 1) < 0 && text[comma] == ',' && comma + 1 < text.Length && char.IsAsciiDigit(text[comma + 1])
             ? string.Concat(text.AsSpan(0, comma), ".", text.AsSpan(comma + 1))
             : null;
 

@@ -21,7 +21,8 @@ internal static class QuantityReader
 
         if (symbol.Length == 0)
         {
-            return new TextFault(DescriptionFindings.UnitMissing, $"`{Quoting.Short(text)}` has no unit of measure; {kind.Name} is due here",
+            return new TextFault(DescriptionFindings.UnitMissing,
+                $"`{Quoting.Short(text)}` has no unit of measure; {kind.Name} is due here",
                 $"add one of {kind.UnitList}, as in `{text} {kind.Units[0].Symbol}`");
         }
 
@@ -31,7 +32,8 @@ internal static class QuantityReader
         }
 
         value = unit.ToBase(number);
-        return double.IsFinite(value) ? null : NumberText.Fault(text, "is too large a number", $"write a smaller number, in {kind.UnitList}");
+        return double.IsFinite(value) ? null : NumberText.Fault(text, "is too large a number",
+            $"write a smaller number, in {kind.UnitList}");
     }
 
     private static TextFault WrongUnit(string text, string symbol, QuantityKind kind)

@@ -34,7 +34,8 @@ internal sealed record UnitOfMeasure(string Symbol, double Multiply = 1.0, doubl
         int exponent = 0;
         return e >= 0 && !int.TryParse(number[(e + 1)..], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out exponent)
             ? null
-            : double.Parse(string.Create(CultureInfo.InvariantCulture, $"{mantissa}e{(long)exponent + decades}"), NumberStyles.Float, CultureInfo.InvariantCulture);
+            : double.Parse(string.Create(CultureInfo.InvariantCulture, $"{mantissa}e{(long)exponent + decades}"), NumberStyles.Float,
+                CultureInfo.InvariantCulture);
     }
 
     private static int? PowerOfTen(double factor)

@@ -94,7 +94,8 @@ internal readonly ref struct NeedleRow
         string due = $"a {(whole ? "whole " : "")}number from {least} to {most}";
         if (NumberText.Split(text, out double value, out string rest) is { } fault)
         {
-            Report(DescriptionFindings.NeedleCell, cell, text.Length == 0 ? $"`{names[cell]}` is empty" : $"`{names[cell]}`: {fault.Message}", $"write {due}");
+            Report(DescriptionFindings.NeedleCell, cell,
+                text.Length == 0 ? $"`{names[cell]}` is empty" : $"`{names[cell]}`: {fault.Message}", $"write {due}");
             return null;
         }
 
@@ -119,7 +120,8 @@ internal readonly ref struct NeedleRow
         }
 
         string meant = Spelling.Nearest(text, States.Select(state => state.Word)) is { } near ? $"did you mean `{near}`? " : "";
-        Report(DescriptionFindings.NeedleCell, cell, $"`{Quoting.Short(text)}` will not do as `state`", $"{meant}write ok, blocked or limited");
+        Report(DescriptionFindings.NeedleCell, cell, $"`{Quoting.Short(text)}` will not do as `state`",
+            $"{meant}write ok, blocked or limited");
         return NeedleCondition.Ok;
     }
 }

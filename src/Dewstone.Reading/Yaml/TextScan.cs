@@ -2,7 +2,9 @@ using Dewstone.Model.Diagnostics;
 
 namespace Dewstone.Reading.Yaml;
 
-/// <summary>Faults of a text that the YAML library reports at the wrong place or not at all: tabs in the indentation, control characters.</summary>
+/// <summary>
+/// Faults of a text that the YAML library reports at the wrong place or not at all: tabs in the indentation, control characters.
+/// </summary>
 internal static class TextScan
 {
     /// <summary>Looks through a text.</summary>

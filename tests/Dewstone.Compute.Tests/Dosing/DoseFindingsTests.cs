@@ -91,16 +91,6 @@ public sealed class DoseFindingsTests
     }
 
     [Fact]
-    public void Mix_that_never_reaches_the_corners_is_a_warning()
-    {
-        DryMix quick = Samples.EstuaryMix() with { Hardening = Samples.EstuaryMix().Hardening with { Window = new Duration(5) } };
-
-        Diagnostic finding = Only(Dose(new WaterCementBand(0.25, 0.60, 0.9), mix: quick), "DW3005");
-
-        Assert.Equal("wetting", finding.Key!.Path);
-    }
-
-    [Fact]
     public void Solid_too_thin_for_any_dose_is_an_error()
     {
         Diagnostic finding = Only(Dose(share: 0.01), "DW3006");

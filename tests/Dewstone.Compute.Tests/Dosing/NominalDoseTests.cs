@@ -69,7 +69,7 @@ public sealed class NominalDoseTests
         NominalDose nominal = NominalDose.Choose(job, lattice);
 
         Assert.Equal(PocketClosing.Millilitres(job, lattice), nominal.ClosingMillilitres);
-        Assert.Equal(1.03 * nominal.ClosingMillilitres!.Value, nominal.Millilitres, 9);
+        Assert.Equal(1.03 * nominal.ClosingMillilitres, nominal.Millilitres, 9);
     }
 
     [Fact]

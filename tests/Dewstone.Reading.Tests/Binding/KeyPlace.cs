@@ -58,7 +58,8 @@ internal sealed record KeyPlace(IReadOnlyList<ITable> Tables, IReadOnlyList<Key>
     };
 
     // A mix needs a binder, and shares that add up.
-    private static string OtherItems(string list) => list == "solids" ? ", {name: rest, share: 75 %, density: 2650 kg/m3, binder: true}" : "";
+    private static string OtherItems(string list) =>
+        list == "solids" ? ", {name: rest, share: 75 %, density: 2650 kg/m3, binder: true}" : "";
 
     private string[] Neighbours() => Name switch
     {
@@ -73,7 +74,8 @@ internal sealed record KeyPlace(IReadOnlyList<ITable> Tables, IReadOnlyList<Key>
         {
             Key[] path = [.. keys, key];
             yield return new KeyPlace(tables, path);
-            ITable? inner = key.Form as ITable ?? (key.Form.GetType().Name.StartsWith("ListForm", StringComparison.Ordinal) ? key.Form.Inner.First() as ITable : null);
+            ITable? inner = key.Form as ITable ?? (key.Form.GetType().Name.StartsWith("ListForm",
+                StringComparison.Ordinal) ? key.Form.Inner.First() as ITable : null);
             if (inner is not null)
             {
                 foreach (KeyPlace place in Below([.. tables, inner], path))

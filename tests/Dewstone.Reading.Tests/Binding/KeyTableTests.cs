@@ -39,7 +39,8 @@ public sealed class KeyTableTests
             ITable table = place.Tables[^1];
             bool isFirstOfWay = table.Ways.Any(way => way.Selector is null && way.Keys[0] == place.Key);
             bool isSelector = table.Ways.Any(way => way.Selector == place.Key);
-            return !place.Key.Required || isFirstOfWay || isSelector ? [] : [(place.Write(Word(kind)), "DW1012", $"add `{place.Key.Name}: ")];
+            return !place.Key.Required || isFirstOfWay || isSelector ? [] : [(place.Write(Word(kind)), "DW1012",
+                $"add `{place.Key.Name}: ")];
         });
 
     [Theory]
@@ -104,7 +105,8 @@ public sealed class KeyTableTests
         int at = marked.IndexOf(Mark);
         string text = marked.Replace(Mark.ToString(), "");
         Diagnostic[] found = [.. Kinds.Findings(kind, text).Where(finding => finding.Severity == Severity.Error)];
-        string all = string.Join(" | ", found.Select(finding => $"{finding.Code} {finding.Location?.Line}:{finding.Location?.Column} {finding.Message}; {finding.Remedy}"));
+        string all = string.Join(" | ",
+            found.Select(finding => $"{finding.Code} {finding.Location?.Line}:{finding.Location?.Column} {finding.Message}; {finding.Remedy}"));
         if (code.Length == 0)
         {
             return found.Length == 0 ? null : "unexpected " + all;

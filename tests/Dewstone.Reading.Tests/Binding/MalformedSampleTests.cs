@@ -63,9 +63,11 @@ public sealed class MalformedSampleTests
     [InlineData("along: x\n", "along: x\n    ^path: [[0 m, 0 m, 0 m], [1 m, 1 m, 1 m]]\n", "DW1014", "delete `path`")]
     [InlineData("at: {y: 450 mm, z: 270 mm}", "at: {x: ^0 mm, y: 450 mm, z: 270 mm}", "DW1035", "`y` and `z`")]
     [InlineData("at: {y: 450 mm, z: 270 mm}", "at: ^{y: 450 mm}", "DW1035", "`y` and `z`")]
-    [InlineData("section: {width: 340 mm, height: 300 mm, rounding: 40 mm}", "section: {width: 340 mm, height: 300 mm, rounding: ^160 mm}", "DW1029", "at most 150 mm")]
+    [InlineData("section: {width: 340 mm, height: 300 mm, rounding: 40 mm}", "section: {width: 340 mm, height: 300 mm, rounding: ^160 mm}",
+        "DW1029", "at most 150 mm")]
     [InlineData("section: {width: 340 mm, height: 300 mm, rounding: 40 mm}", "section: ^{rounding: 40 mm}", "DW1015", "`width: 340 mm`")]
-    [InlineData("section: {width: 340 mm, height: 300 mm, rounding: 40 mm}", "section: {diameter: 340 mm, ^rounding: 40 mm}", "DW1014", "delete `rounding`")]
+    [InlineData("section: {width: 340 mm, height: 300 mm, rounding: 40 mm}", "section: {diameter: 340 mm, ^rounding: 40 mm}", "DW1014",
+        "delete `rounding`")]
     [InlineData("name: north-south", "name: ^east-west", "DW1025", "give each its own")]
     [InlineData("name: niches", "name: ^north-south", "DW1025", "give each its own")]
     [InlineData("count: 18", "count: ^0", "DW1019", "from 1 to 10000")]
@@ -74,13 +76,16 @@ public sealed class MalformedSampleTests
     [InlineData("between: {z: [500 mm, 900 mm]}", "between: {z: ^[900 mm, 500 mm]}", "DW1028", "the smaller value first")]
     [InlineData("faces: [sides, top], between", "faces: [sides, top], ^inside: true, between", "DW1014", "delete `inside`")]
     [InlineData("faces: [sides, top], between", "inside: ^false, between", "DW1015", "faces: [sides, top]")]
-    [InlineData("lifting: {by: straps, lines: [{along: y, x: 200 mm}", "lifting: {by: straps, lines: [{along: y, ^y: 200 mm, x: 200 mm}", "DW1014", "delete `y`")]
+    [InlineData("lifting: {by: straps, lines: [{along: y, x: 200 mm}", "lifting: {by: straps, lines: [{along: y, ^y: 200 mm, x: 200 mm}",
+        "DW1014", "delete `y`")]
     [InlineData("lifting: {by: straps, lines:", "lifting: {by: ^crane, lines:", "DW1020", "`straps`, `inserts`")]
     [InlineData("sling_angle: 60 deg", "sling_angle: ^60 grad", "DW1017", "write it in deg")]
     [InlineData("mass: {max: 1150 kg}", "mass: ^1150 kg", "DW1013", "{max: 1150 kg}")]
     [InlineData("mass: {max: 1150 kg}", "mass: {^min: 1150 kg}", "DW1011", "its keys are max", "DW1012")]
-    [InlineData("water_cement: {min: 0.25, max: 0.60, share: 95 %}", "water_cement: {min: 0.60, max: ^0.25, share: 95 %}", "DW1028", "exchange the two")]
-    [InlineData("water_cement: {min: 0.25, max: 0.60, share: 95 %}", "water_cement: {min: 0.25, max: 0.60, share: ^0.95}", "DW1016", "as in `0.95 %`")]
+    [InlineData("water_cement: {min: 0.25, max: 0.60, share: 95 %}", "water_cement: {min: 0.60, max: ^0.25, share: 95 %}", "DW1028",
+        "exchange the two")]
+    [InlineData("water_cement: {min: 0.25, max: 0.60, share: 95 %}", "water_cement: {min: 0.25, max: 0.60, share: ^0.95}", "DW1016",
+        "as in `0.95 %`")]
     [InlineData("loose_pieces: {max: 0}", "loose_pieces: {max: ^0.5}", "DW1021", "a whole number")]
     [InlineData("  - name: foot\n", "  - name: foot\n    ^sphere: {centre: [0 m, 0 m, 0 m], diameter: 1 m}\n", "DW1014", "delete `sphere`")]
     [InlineData("size: [900 mm, 900 mm, 100 mm]}", "size: [900 mm, 900 mm, 100 mm], rounding: ^60 mm}", "DW1029", "at most 50 mm")]
@@ -99,12 +104,15 @@ public sealed class MalformedSampleTests
     [InlineData("price: 0.003 /L", "price: ^0.003 /l", "DW1017", "did you mean `/L`?")]
     [InlineData("loose_density: 1700 kg/m3", "loose_density: ^3000 kg/m3", "DW1031", "check the loose density")]
     [InlineData("loose_density: 1700 kg/m3", "loose_density: ^1700 kg/m³", "DW1017", "write it in kg/m3")]
-    [InlineData("wetting: {law: power, diffusivity: 3.2e-6 m2/s, exponent: 4,", "wetting: {law: power, diffusivity: 3.2e-6 m2/s, exponent: ^13,", "DW1019", "from 1 to 12")]
+    [InlineData("wetting: {law: power, diffusivity: 3.2e-6 m2/s, exponent: 4,",
+        "wetting: {law: power, diffusivity: 3.2e-6 m2/s, exponent: ^13,", "DW1019", "from 1 to 12")]
     [InlineData("wetting: {law: power,", "wetting: {law: ^powr,", "DW1020", "did you mean `power`?")]
     [InlineData("window: 600 s", "window: ^1:30", "DW1018", "90 min for an hour and a half")]
     [InlineData("window: 600 s", "window: ^10 minutes", "DW1017", "write it in s, min, h, d, yr")]
-    [InlineData("strength: {law: gel_space_with_air, class: N}", "strength: {law: gel_space_with_air, ^measured: [[7 d, 20 degC, 12 MPa]], class: N}", "DW1014", "delete `measured`")]
-    [InlineData("strength: {law: gel_space_with_air, class: N}", "strength: {measured: [^[7 d, 12 MPa]], class: N}", "DW1022", "write 3 values")]
+    [InlineData("strength: {law: gel_space_with_air, class: N}",
+        "strength: {law: gel_space_with_air, ^measured: [[7 d, 20 degC, 12 MPa]], class: N}", "DW1014", "delete `measured`")]
+    [InlineData("strength: {law: gel_space_with_air, class: N}", "strength: {measured: [^[7 d, 12 MPa]], class: N}", "DW1022",
+        "write 3 values")]
     [InlineData("name: quartz sand 0-2 mm", "name: ^Portland cement", "DW1025", "give each its own")]
     [InlineData("activation: 5000 K", "activation: ^5000 degC", "DW1017", "write it in K")]
     public void Mix(string good, string bad, string code, string remedy) =>
@@ -156,7 +164,8 @@ public sealed class MalformedSampleTests
     [Fact]
     public void Scatter_inside_is_warned_of_and_read()
     {
-        string text = File.ReadAllText(SampleFiles.Unit).Replace("faces: [sides, top], between", "inside: true, between", StringComparison.Ordinal);
+        string text =
+            File.ReadAllText(SampleFiles.Unit).Replace("faces: [sides, top], between", "inside: true, between", StringComparison.Ordinal);
 
         FileReading<UnitFile> reading = DescriptionReader.UnitText(text, "a.unit.yaml");
 
@@ -168,11 +177,14 @@ public sealed class MalformedSampleTests
     [Fact]
     public void All_findings_of_a_file_come_in_one_go_and_in_order()
     {
-        const string text = "kind: mix\nversion: 1\nnme: a\nfrom: nowhere\ncurrency: eur\nsolids: []\nloose_density: 1700\nliquid: {}\nwetting: 4\n";
+        const string text =
+            "kind: mix\nversion: 1\nnme: a\nfrom: nowhere\ncurrency: eur\nsolids: []\nloose_density: 1700\nliquid: {}\nwetting: 4\n";
 
         Assert.Equal(
-            ["DW1012 1:1", "DW1012 1:1", "DW1011 3:1", "DW1020 4:7", "DW1024 5:11", "DW1022 6:9", "DW1016 7:16", "DW1012 8:9", "DW1013 9:10"],
-            DescriptionReader.MixText(text, "a.mix.yaml").Diagnostics.Select(found => $"{found.Code} {found.Location!.Line}:{found.Location.Column}"));
+            ["DW1012 1:1", "DW1012 1:1", "DW1011 3:1", "DW1020 4:7", "DW1024 5:11", "DW1022 6:9", "DW1016 7:16", "DW1012 8:9",
+                "DW1013 9:10"],
+            DescriptionReader.MixText(text,
+                "a.mix.yaml").Diagnostics.Select(found => $"{found.Code} {found.Location!.Line}:{found.Location.Column}"));
     }
 
     private static void Try(DescriptionKind kind, string path, string good, string bad, string code, string remedy, string? also = null)

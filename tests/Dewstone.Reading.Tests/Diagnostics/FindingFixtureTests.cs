@@ -101,7 +101,9 @@ public sealed class FindingFixtureTests : IDisposable
         "DW8003" => Job("../mixes/estuary.mix.yaml", "../../mixes/estuary.mix.yaml"),
         "DW8004" => DescriptionReader.ReadMix(folder.Write("a", new string('#', 5_000_000))).Diagnostics,
         "DW8005" => NotUtf8(),
-        "DW8006" => [.. DescriptionReader.ReadJob(folder.At("units/wrack-block.unit.yaml"), new ReadOptions { Root = folder.At("no") }).Diagnostics.DistinctBy(finding => finding.Code)],
+        "DW8006" =>
+            [.. DescriptionReader.ReadJob(folder.At("units/wrack-block.unit.yaml"),
+                new ReadOptions { Root = folder.At("no") }).Diagnostics.DistinctBy(finding => finding.Code)],
         _ => DescriptionReader.UnitText(UnitTexts[code], "a").Diagnostics,
     };
 

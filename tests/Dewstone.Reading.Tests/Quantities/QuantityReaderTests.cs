@@ -91,7 +91,8 @@ public sealed class QuantityReaderTests
         QuantityKind kind = QuantityKinds.All.Single(k => k.Name == kindName);
 
         Assert.Null(QuantityReader.Read(text, kind, out double value));
-        Assert.True(Math.Abs(value - expected) <= 4 * Math.BitIncrement(Math.Abs(expected)) - 4 * Math.Abs(expected), $"{text}: {value:R} instead of {expected:R}");
+        Assert.True(Math.Abs(value - expected) <= 4 * Math.BitIncrement(Math.Abs(expected)) - 4 * Math.Abs(expected),
+            $"{text}: {value:R} instead of {expected:R}");
     }
 
     [Fact]
@@ -100,8 +101,10 @@ public sealed class QuantityReaderTests
         string[] tried = [.. PublishedFactors.Select(row => $"{row.Data.Item1}|{row.Data.Item2.Split(' ')[1]}")];
 
         Assert.Empty(QuantityKinds.All.SelectMany(kind => kind.Units.Select(unit => $"{kind.Name}|{unit.Symbol}"))
-            .Except(tried).Except(["a length|m", "a mass|kg", "a volume|m3", "a time|s", "a pressure|Pa", "a force|N", "a weight per volume|N/m3",
-                "a speed|cm/s", "a mass per mass|g/kg", "a price per volume|/L", "a mass for each litre|mg", "a mass for each litre|kg", "a number of places|place"]));
+            .Except(tried).Except(["a length|m", "a mass|kg", "a volume|m3", "a time|s", "a pressure|Pa", "a force|N",
+                "a weight per volume|N/m3",
+                "a speed|cm/s", "a mass per mass|g/kg", "a price per volume|/L", "a mass for each litre|mg", "a mass for each litre|kg",
+                    "a number of places|place"]));
     }
 
     /// <summary>Whatever power of ten the unit stands for, the double is the one nearest to the decimal number.</summary>
@@ -132,7 +135,8 @@ public sealed class QuantityReaderTests
                     double inUnit = (value * unit.Divide / unit.Multiply) - unit.Offset;
                     string number = inUnit.ToString("R", CultureInfo.InvariantCulture);
 
-                    Assert.InRange(Read($"{number} {unit.Symbol}", kind) - value, -1e-9 * (1 + Math.Abs(value)), 1e-9 * (1 + Math.Abs(value)));
+                    Assert.InRange(Read($"{number} {unit.Symbol}", kind) - value, -1e-9 * (1 + Math.Abs(value)),
+                        1e-9 * (1 + Math.Abs(value)));
                     Assert.Equal(Read($"{number} {unit.Symbol}", kind), Read(number + unit.Symbol, kind));
                 }
             }
@@ -150,8 +154,10 @@ public sealed class QuantityReaderTests
                 TextFault? fault = QuantityReader.Read(text, kind, out double value);
 
                 Assert.True(double.IsFinite(value), text);
-                Assert.True(fault is null || (fault.Remedy.Length > 0 && fault.Remedy.Contains(kind.UnitList, StringComparison.Ordinal)), text);
-                Assert.True(fault is not null || kind.Units.Any(unit => text.TrimEnd(' ').EndsWith(unit.Symbol, StringComparison.Ordinal)), text);
+                Assert.True(fault is null || (fault.Remedy.Length > 0 && fault.Remedy.Contains(kind.UnitList, StringComparison.Ordinal)),
+                    text);
+                Assert.True(fault is not null || kind.Units.Any(unit => text.TrimEnd(' ').EndsWith(unit.Symbol, StringComparison.Ordinal)),
+                    text);
             }
         }
     }

@@ -14,11 +14,13 @@ public sealed class NeedleTableReaderTests
         NeedleTable table = Read("3,4,B,17,limited,0.98,-0.05,3.6,2.5\n1,2,,,blocked,1,0,,\n").Value!;
 
         Assert.Equal(
-            ["Board = \"B\"", "Channel = \"17\"", "Column = 3", "Condition = Limited", "Flow CubicMetresPerSecond = 3.6E-06", "Gain = 0.98", "OffsetMillilitres = -0.05",
+            ["Board = \"B\"", "Channel = \"17\"", "Column = 3", "Condition = Limited", "Flow CubicMetresPerSecond = 3.6E-06",
+                "Gain = 0.98", "OffsetMillilitres = -0.05",
                 "Repeatability = 0.025", "Row = 4"],
             RecordText.Lines(table.Needles[0]));
         Assert.Equal(
-            ["Board = \"\"", "Channel = \"\"", "Column = 1", "Condition = Blocked", "Flow = none", "Gain = 1", "OffsetMillilitres = 0", "Repeatability = none", "Row = 2"],
+            ["Board = \"\"", "Channel = \"\"", "Column = 1", "Condition = Blocked", "Flow = none", "Gain = 1", "OffsetMillilitres = 0",
+                "Repeatability = none", "Row = 2"],
             RecordText.Lines(table.Needles[1]));
     }
 
@@ -60,11 +62,13 @@ public sealed class NeedleTableReaderTests
 
     [Fact]
     public void All_bad_cells_are_found_in_one_go() =>
-        Assert.Equal(["2:1", "2:9", "3:12"], Read("x,1,A,1,y,1,0,4,2\n1,1,A,1,ok,z,0,4,2\n").Diagnostics.Select(found => $"{found.Location!.Line}:{found.Location.Column}"));
+        Assert.Equal(["2:1", "2:9", "3:12"],
+            Read("x,1,A,1,y,1,0,4,2\n1,1,A,1,ok,z,0,4,2\n").Diagnostics.Select(found => $"{found.Location!.Line}:{found.Location.Column}"));
 
     [Fact]
     public void Blank_lines_and_line_ends_of_other_systems_do_no_harm() =>
         Assert.Equal(2, Read("1,1,A,1,ok,1,0,4,2\r\n\r\n1,2,A,1,ok,1,0,4,2\r\n").Value?.Needles.Count);
 
-    private static FileReading<NeedleTable> Read(string rows) => DescriptionReader.NeedlesText(NeedleTableReader.Header + "\n" + rows, "a.csv", Head);
+    private static FileReading<NeedleTable> Read(string rows) =>
+        DescriptionReader.NeedlesText(NeedleTableReader.Header + "\n" + rows, "a.csv", Head);
 }
