@@ -304,7 +304,7 @@ public static class DescriptionFindings
         "DW1040", Severity.Error, "First line of a needles file",
         "The first line of the needles file does not name the columns expected.",
         "A gain read as an offset would spoil every dose.",
-        "Make the first line `column,row,board,channel,state,gain,offset_ml,flow_ml_s,repeatability_percent`",
+        "Make the first line column,row,board,channel,state,gain,offset_ml,flow_ml_s,repeatability_percent and nothing else.",
         "column;row;board");
 
     /// <summary>Row of a needles file too short or too long.</summary>
