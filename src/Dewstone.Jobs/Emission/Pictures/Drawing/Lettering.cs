@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using SixLabors.ImageSharp.PixelFormats;
 
 namespace Dewstone.Jobs.Emission.Pictures.Drawing;
@@ -87,9 +85,7 @@ internal sealed class Lettering
         return fitted;
     }
 
-    private static IEnumerable<char> Spelled(string text) => text.All(char.IsAscii)
-        ? text
-        : text.Normalize(NormalizationForm.FormD).Where(c => CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark);
+    private static IEnumerable<char> Spelled(string text) => text.Select(StrokeAlphabet.Plain);
 
     private Mask Of(char letter) => masks.TryGetValue(letter, out Mask? mask) ? mask : masks['\uffff'];
 

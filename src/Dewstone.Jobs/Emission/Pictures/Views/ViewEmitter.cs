@@ -10,21 +10,18 @@ internal sealed class ViewEmitter
     private const int Width = 1000, Height = 800, Border = 46, Foot = 64;
 
     private readonly CompiledJob job;
-    private readonly HardeningSurface surface;
     private readonly Body solid;
     private readonly Parallelism parallelism;
     private readonly CancellationToken cancellation;
 
     /// <summary>Views of a job.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="surface">Its predicted solid.</param>
-    /// <param name="solid">The same as a body.</param>
+    /// <param name="solid">Its predicted solid.</param>
     /// <param name="parallelism">Threads; no picture depends on them.</param>
     /// <param name="cancellation">Looked at every few rows.</param>
-    public ViewEmitter(CompiledJob job, HardeningSurface surface, Body solid, Parallelism parallelism, CancellationToken cancellation)
+    public ViewEmitter(CompiledJob job, Body solid, Parallelism parallelism, CancellationToken cancellation)
     {
         this.job = job;
-        this.surface = surface;
         this.solid = solid;
         this.parallelism = parallelism;
         this.cancellation = cancellation;
@@ -46,7 +43,7 @@ internal sealed class ViewEmitter
     {
         ViewCamera camera = new(job, 40.0, 30.0, Width, Height, Border, Foot);
         WaterCementTones tones = new(job);
-        Body left = new(Remaining.Of(surface, camera, parallelism), surface.Grid, parallelism);
+        Body left = new(Remaining.Of(solid, camera, parallelism), solid.Grid, parallelism);
         Canvas canvas = Paint(new SolidScene(solid, left, camera, tones));
         ViewCaption.Draw(canvas, job, camera, "predicted solid, south-eastern quarter cut away");
         Legend(canvas, tones);
@@ -58,10 +55,10 @@ internal sealed class ViewEmitter
     public Canvas Voids()
     {
         ViewCamera camera = new(job, 33.0, 27.0, Width, Height, Border, Foot);
-        Body voids = new(VoidsLevel.Of(surface, camera, parallelism), surface.Grid, parallelism);
+        Body voids = new(VoidsLevel.Of(solid, camera, parallelism), solid.Grid, parallelism);
         Canvas canvas = Paint(new VoidsScene(voids, solid, camera));
         Edges(canvas, camera);
-        ViewCaption.Draw(canvas, job, camera, $"tunnels and cavities as they set, less a skin of {VoidsLevel.SkinPitches * job.Lattice.PitchMetres * 1000.0:0.#} mm");
+        ViewCaption.Draw(canvas, job, camera, $"tunnels, cavities and dry pockets as they set, less a skin of {VoidsLevel.SkinPitches * job.Lattice.PitchMetres * 1000.0:0.#} mm");
         return canvas;
     }
 
