@@ -77,10 +77,14 @@ public static class BallOpening
             throw new ArgumentOutOfRangeException(nameof(radius), radius, "The radius of a ball is 0 or more.");
         }
 
+        ArgumentNullException.ThrowIfNull(cells);
+        shape.Require(cells.Length, nameof(cells));
+        size.Require(nameof(size));
+
         // Eroded: everything farther than the reach from any empty cell. Dilated: everything not farther than it from a set one.
         double reach = radius + size.HalfMeanEdge;
         float limit = (float)(reach * reach);
-        float[] squared = DistanceTransform.Squared(cells, shape, size, nearest, outside, parallelism);
+        float[] squared = DistanceTransform.SquaredWithin(cells, shape, size, MathF.BitIncrement(limit), nearest, outside, parallelism);
         byte[] kept = new byte[cells.Length];
         byte far = nearest == Phase.Empty ? (byte)1 : (byte)0;
         byte near = (byte)(1 - far);

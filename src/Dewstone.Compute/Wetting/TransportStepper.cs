@@ -275,6 +275,8 @@ internal sealed class TransportStepper
         return result;
     }
 
+    // Optimised at its first call: a job is over before the runtime would have got round to it.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private Vector<float> StepRow(ref float content, ref float centre, ref float south, ref float north, ref float under, ref float over)
     {
         Vector<float> level = new(levelRate);

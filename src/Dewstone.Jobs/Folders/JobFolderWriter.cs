@@ -11,7 +11,7 @@ namespace Dewstone.Jobs.Folders;
 public static class JobFolderWriter
 {
     // Two programs that write the same job at once push each other's folder aside; the last one stays.
-    private const int Attempts = 4;
+    private const int Attempts = 8;
 
     private const int SettledAtOnce = 16;
 
@@ -189,7 +189,7 @@ public static class JobFolderWriter
         foreach (string ending in JobFolder.Endings)
         {
             string path = Path.Combine(outputFolder, name + ending);
-            if (disk.OtherExists(path) || (disk.FolderExists(path) && !JobFolder.IsJobFolder(disk, path)))
+            if (disk.OtherExists(path) || !IsFreeOrOurs(disk, path))
             {
                 return JobFolderFindings.NotAJobFolder.At(
                     $"{path} exists and is not a job folder, so it is not replaced", "move it away, or name another folder with -o");
@@ -197,6 +197,20 @@ public static class JobFolderWriter
         }
 
         return null;
+    }
+
+    /// <summary>Asked again before it says no: another program may be replacing the same job at this moment.</summary>
+    private static bool IsFreeOrOurs(IDisk disk, string path)
+    {
+        for (int attempt = 1; attempt <= Attempts; attempt++)
+        {
+            if (!disk.FolderExists(path) || JobFolder.IsJobFolder(disk, path))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static string? FirstMissing(IDisk disk, string outputFolder)

@@ -17,7 +17,19 @@ internal static class NumberText
     /// <returns>Null when the number is good; else what is wrong with it.</returns>
     public static TextFault? Split(string text, out double number, out string rest)
     {
-        number = 0.0;
+        TextFault? fault = Split(text, out ReadOnlySpan<char> digits, out rest);
+        number = fault is null ? double.Parse(digits, NumberStyles.Float, CultureInfo.InvariantCulture) : 0.0;
+        return fault ?? (double.IsFinite(number) ? null : Fault(text, "is too large a number", "write a number below 1e300"));
+    }
+
+    /// <summary>Splits a text into its number as written and what follows.</summary>
+    /// <param name="text">Whole text.</param>
+    /// <param name="number">The number as written.</param>
+    /// <param name="rest">What follows it, trimmed.</param>
+    /// <returns>Null when the number is written well; else what is wrong with it.</returns>
+    public static TextFault? Split(string text, out ReadOnlySpan<char> number, out string rest)
+    {
+        number = default;
         rest = "";
         int i = text.Length > 0 && text[0] is '+' or '-' ? 1 : 0;
         int first = i;
@@ -57,8 +69,8 @@ internal static class NumberText
             return fault;
         }
 
-        number = double.Parse(text.AsSpan(0, i), NumberStyles.Float, CultureInfo.InvariantCulture);
-        return double.IsFinite(number) ? null : Fault(text, "is too large a number", "write a number below 1e300");
+        number = text.AsSpan(0, i);
+        return null;
     }
 
     /// <summary>A finding about a number.</summary>

@@ -14,7 +14,7 @@ internal static class QuantityReader
     public static TextFault? Read(string text, QuantityKind kind, out double value)
     {
         value = 0.0;
-        if (NumberText.Split(text, out double number, out string symbol) is { } fault)
+        if (NumberText.Split(text, out ReadOnlySpan<char> number, out string symbol) is { } fault)
         {
             return fault with { Remedy = $"{fault.Remedy}; {kind.Name} is due here, in {kind.UnitList}" };
         }

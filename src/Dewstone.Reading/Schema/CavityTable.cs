@@ -80,7 +80,7 @@ internal static class CavityTable
     private static void Check(Bound bound)
     {
         Rules.InOrder(bound, Diameter);
-        if (!bound.Stands(Inside) || !bound.Has(Inside, out bool inside))
+        if (!bound.Stands(Inside) || bound.Stands(Faces) || !bound.Has(Inside, out bool inside))
         {
             return;
         }
@@ -90,7 +90,7 @@ internal static class CavityTable
             bound.Report(DescriptionFindings.KeepsLooseMix, Inside.Name, "hollows inside keep their loose mix, which cannot be dug out",
                 "let them open to faces with `faces:`, or accept the mass");
         }
-        else if (!bound.Stands(Faces))
+        else
         {
             bound.Report(DescriptionFindings.NoWayChosen, Inside.Name, "hollows that are not inside need faces to open to",
                 $"write `faces: {Faces.Example}` instead");

@@ -28,7 +28,7 @@ internal static class TextScan
             }
             else if (c == '\t')
             {
-                if (indentation && !tabSeen && !IsBlank(text, i))
+                if (indentation && !tabSeen)
                 {
                     tabSeen = true;
                     findings.Add(DescriptionFindings.TabInIndentation.At(
@@ -50,18 +50,5 @@ internal static class TextScan
         }
 
         return !tabSeen;
-    }
-
-    private static bool IsBlank(string text, int from)
-    {
-        for (int i = from; i < text.Length && text[i] != '\n'; i++)
-        {
-            if (text[i] is not (' ' or '\t' or '\r'))
-            {
-                return text[i] == '#';
-            }
-        }
-
-        return true;
     }
 }

@@ -97,10 +97,10 @@ public sealed class InterruptedReplacementTests
     public void Two_runs_at_once_end_with_one_whole_job()
     {
         using TemporaryFolder folder = new();
-        Parallel.For(0, 24, new ParallelOptions { MaxDegreeOfParallelism = 4 }, run =>
+        Parallel.For(0, 60, new ParallelOptions { MaxDegreeOfParallelism = 4 }, run =>
         {
             JobFolderOutcome outcome = JobFolderWriter.Write(JobFolderWriterTests.SmallOrder(folder.Path, $"run {run}", held: false));
-            Assert.True(outcome.Status is JobFolderStatus.Written or JobFolderStatus.TryAgain, outcome.Status.ToString());
+            Assert.True(outcome.Status is JobFolderStatus.Written or JobFolderStatus.TryAgain, string.Join(" ", outcome.Findings.Select(finding => $"{finding.Code} {finding.Message}")));
         });
 
         JobFolderRecovery.PutBack(folder["wrack-block.job"]);
