@@ -10,18 +10,21 @@ internal sealed class ViewEmitter
     private const int Width = 1000, Height = 800, Border = 46, Foot = 64;
 
     private readonly CompiledJob job;
+    private readonly HardeningSurface surface;
     private readonly Body solid;
     private readonly Parallelism parallelism;
     private readonly CancellationToken cancellation;
 
     /// <summary>Views of a job.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="solid">Its predicted solid.</param>
+    /// <param name="surface">Its predicted solid.</param>
+    /// <param name="solid">The same as a body.</param>
     /// <param name="parallelism">Threads; no picture depends on them.</param>
     /// <param name="cancellation">Looked at every few rows.</param>
-    public ViewEmitter(CompiledJob job, Body solid, Parallelism parallelism, CancellationToken cancellation)
+    public ViewEmitter(CompiledJob job, HardeningSurface surface, Body solid, Parallelism parallelism, CancellationToken cancellation)
     {
         this.job = job;
+        this.surface = surface;
         this.solid = solid;
         this.parallelism = parallelism;
         this.cancellation = cancellation;
@@ -42,7 +45,7 @@ internal sealed class ViewEmitter
     public Canvas CutOpen()
     {
         ViewCamera camera = new(job, 40.0, 30.0, Width, Height, Border, Foot);
-        WaterCementTones tones = new(job);
+        WaterCementTones tones = new(job, surface);
         Body left = new(Remaining.Of(solid, camera, parallelism), solid.Grid, parallelism);
         Canvas canvas = Paint(new SolidScene(solid, left, camera, tones));
         ViewCaption.Draw(canvas, job, camera, "predicted solid, south-eastern quarter cut away");
@@ -85,6 +88,10 @@ internal sealed class ViewEmitter
         }
 
         canvas.Frame(Left, Top, tones.Bands.Count * Side, 16, 1, Ink.Quiet);
+        int loose = Left + tones.Bands.Count * Side + 34;
+        canvas.Fill(loose, Top, Side, 16, ViewPainter.ToPixel(WaterCementTones.Loose));
+        canvas.Frame(loose, Top, Side, 16, 1, Ink.Quiet);
+        Lettering.Small.Write(canvas, "did not set", loose + Side + 8f, Top + 13f, Ink.Quiet);
     }
 
     // The nine edges of the outer box that the viewer sees: all but those that meet in its farthest corner.

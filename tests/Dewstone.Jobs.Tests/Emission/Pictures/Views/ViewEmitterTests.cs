@@ -43,7 +43,7 @@ public sealed class ViewEmitterTests
     {
         CompiledJob job = SampleJob.Ball(8);
         ViewCamera camera = new(job, 40.0, 30.0, 1000, 800, 46, 64);
-        WaterCementTones tones = new(job);
+        WaterCementTones tones = new(job, Surface(job));
         Vector3 point = (camera.BoxLow + camera.BoxHigh) / 2f + new Vector3(0f, -4f, 1.6f);
         (float x, float y) = camera.Seen(point);
 
@@ -53,9 +53,19 @@ public sealed class ViewEmitterTests
     }
 
     [Fact]
+    public void Place_that_did_not_set_has_the_tone_of_loose_mix()
+    {
+        CompiledJob job = SampleJob.Ball(8);
+        WaterCementTones tones = new(job, Surface(job));
+
+        Assert.Equal(WaterCementTones.Loose, tones.At(new Vector3(2f, 2f, 2f)));
+        Assert.Contains(tones.At(new Vector3(20f, 20f, 20f)), tones.Bands);
+    }
+
+    [Fact]
     public void Tones_get_darker_with_every_band()
     {
-        WaterCementTones tones = new(SampleJob.Ball());
+        WaterCementTones tones = new(SampleJob.Ball(), Surface(SampleJob.Ball()));
 
         Assert.True(tones.Bands.Count >= 4);
         Assert.True(tones.First <= 0.22);
@@ -84,7 +94,7 @@ public sealed class ViewEmitterTests
     public void Growing_picture_shows_the_damp_top_of_each_layer_and_nothing_above_it()
     {
         CompiledJob job = SampleJob.Block(4);
-        HardeningSurface surface = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, new Parallelism(2));
+        HardeningSurface surface = Surface(job);
         Body solid = new(SmoothedLevel.Of(surface, new Parallelism(2)), surface.Grid, new Parallelism(2));
         ViewCamera camera = new(job, 33.0, 32.0, GrowingPicture.Width, GrowingPicture.Height, 22, 44);
 
@@ -117,10 +127,12 @@ public sealed class ViewEmitterTests
 
     private static Rgb24 Middle(Canvas canvas) => canvas.Pixels[368 * canvas.Width + canvas.Width / 2];
 
+    private static HardeningSurface Surface(CompiledJob job) => HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, new Parallelism(2));
+
     private static ViewEmitter Views(CompiledJob job)
     {
-        HardeningSurface surface = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, new Parallelism(2));
+        HardeningSurface surface = Surface(job);
         Body solid = new(SmoothedLevel.Of(surface, new Parallelism(2)), surface.Grid, new Parallelism(2));
-        return new ViewEmitter(job, solid, new Parallelism(2), CancellationToken.None);
+        return new ViewEmitter(job, surface, solid, new Parallelism(2), CancellationToken.None);
     }
 }
