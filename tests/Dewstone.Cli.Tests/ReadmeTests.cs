@@ -54,7 +54,7 @@ public sealed partial class ReadmeTests
     public async Task Shown_exit_codes_are_the_programs()
     {
         string readme = await File.ReadAllTextAsync(Repository.Path("README.md"));
-        string[] shown = [.. ExitCodePattern().Matches(readme).Select(m => m.Groups[1].Value)];
+        string[] shown = [.. ExitCodePattern().Matches(readme).Select(m => m.Groups["code"].Value)];
         Assert.Equal(["0", "1", "2", "70", "73", "75", "130, 143"], shown);
     }
 
@@ -71,6 +71,6 @@ public sealed partial class ReadmeTests
     [GeneratedRegex(@"```console\n\$ dewstone (?<words>[^\n]+)\n(?<output>.*?)```", RegexOptions.Singleline | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex SamplePattern();
 
-    [GeneratedRegex(@"^\| ([0-9]+(?:, [0-9]+)?) \|", RegexOptions.Multiline, 1000)]
+    [GeneratedRegex(@"^\| (?<code>[0-9]+(, [0-9]+)?) \|", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex ExitCodePattern();
 }

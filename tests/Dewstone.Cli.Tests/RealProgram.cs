@@ -54,6 +54,6 @@ internal static class RealProgram
     {
         // The program beside the tests: built in the same configuration, run by the same host.
         string program = Path.Combine(AppContext.BaseDirectory, "dewstone.dll");
-        return new ProcessStartInfo("dotnet", [program, .. words]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        return new ProcessStartInfo("dotnet", [program, .. words]) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
     }
 }

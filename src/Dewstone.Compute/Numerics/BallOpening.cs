@@ -51,7 +51,9 @@ public static class BallOpening
         byte[] cells, GridShape shape, CellSize size, double radius, OutsideCells outside, Parallelism parallelism) =>
         Dilate(Erode(cells, shape, size, radius, outside, parallelism), shape, size, radius, WithoutSet(outside), parallelism);
 
-    /// <summary>The set cells and all empty ones that no ball moving in the empty cells can reach: narrow gaps fill, inner edges get round.</summary>
+    /// <summary>
+    /// The set cells and all empty ones that no ball moving in the empty cells can reach: narrow gaps fill, inner edges get round.
+    /// </summary>
     /// <param name="cells">0 empty, else set; shape <paramref name="shape"/>.</param>
     /// <param name="shape">Cells along each axis.</param>
     /// <param name="size">Edges of a cell.</param>

@@ -30,7 +30,9 @@ public static class PercolatingWidth
     /// <param name="size">Edges of a cell.</param>
     /// <param name="through">Phase the ball moves in; the other one is wall. The grid's edge is no wall.</param>
     /// <param name="regions"><see cref="From"/>, <see cref="To"/>, both or 0 for each cell; marks on walls count for nothing.</param>
-    /// <param name="steps">Which cells the ball's centre may step to; with faces only it never slips between two cells of wall that share an edge.</param>
+    /// <param name="steps">
+    /// Which cells the ball's centre may step to; with faces only it never slips between two cells of wall that share an edge.
+    /// </param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
     /// <returns>The passage, width in the unit of the edges; nothing when there is no way. Without any wall the width is infinite.</returns>
     public static Passage? Between(

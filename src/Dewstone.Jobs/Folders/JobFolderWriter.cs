@@ -24,7 +24,7 @@ public static class JobFolderWriter
         Disk disk = new();
         try
         {
-            return OutputObstacle(disk, outputFolder) ?? Obstacle(disk, outputFolder, name);
+            return FolderObstacles.OfOutput(disk, outputFolder) ?? FolderObstacles.OfJob(disk, outputFolder, name);
         }
         catch (Exception fault) when (DiskFaults.IsDiskFault(fault))
         {
@@ -49,7 +49,7 @@ public static class JobFolderWriter
         string? madeFolder = null;
         try
         {
-            if (OutputObstacle(disk, order.OutputFolder) is { } inTheWay)
+            if (FolderObstacles.OfOutput(disk, order.OutputFolder) is { } inTheWay)
             {
                 return new JobFolderOutcome(JobFolderStatus.CannotCreate, "", [inTheWay]);
             }
@@ -61,7 +61,7 @@ public static class JobFolderWriter
                 said.AddRange(JobFolderRecovery.PutBack(disk, order.OutputFolder, order.Name + ending));
             }
 
-            if (Obstacle(disk, order.OutputFolder, order.Name) is { } taken)
+            if (FolderObstacles.OfJob(disk, order.OutputFolder, order.Name) is { } taken)
             {
                 return new JobFolderOutcome(JobFolderStatus.CannotCreate, "", [.. said, taken]);
             }
@@ -162,55 +162,6 @@ public static class JobFolderWriter
                 said.Add(JobFolderFindings.HeldRemoved.At($"{held} of an earlier run was removed: the job can now be printed", "nothing to do"));
             }
         }
-    }
-
-    /// <summary>What keeps the output folder itself from being made.</summary>
-    private static Diagnostic? OutputObstacle(IDisk disk, string outputFolder)
-    {
-        for (string? folder = Path.GetFullPath(outputFolder); folder is not null; folder = Path.GetDirectoryName(folder))
-        {
-            if (disk.OtherExists(folder))
-            {
-                return JobFolderFindings.CannotCreate.At($"{folder} is not a folder", "name a folder with -o");
-            }
-
-            if (disk.FolderExists(folder))
-            {
-                return null;
-            }
-        }
-
-        return null;
-    }
-
-    /// <summary>What else has one of the names the job may need.</summary>
-    private static Diagnostic? Obstacle(IDisk disk, string outputFolder, string name)
-    {
-        foreach (string ending in JobFolder.Endings)
-        {
-            string path = Path.Combine(outputFolder, name + ending);
-            if (disk.OtherExists(path) || !IsFreeOrOurs(disk, path))
-            {
-                return JobFolderFindings.NotAJobFolder.At(
-                    $"{path} exists and is not a job folder, so it is not replaced", "move it away, or name another folder with -o");
-            }
-        }
-
-        return null;
-    }
-
-    /// <summary>Asked again before it says no: another program may be replacing the same job at this moment.</summary>
-    private static bool IsFreeOrOurs(IDisk disk, string path)
-    {
-        for (int attempt = 1; attempt <= Attempts; attempt++)
-        {
-            if (!disk.FolderExists(path) || JobFolder.IsJobFolder(disk, path))
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 
     private static string? FirstMissing(IDisk disk, string outputFolder)

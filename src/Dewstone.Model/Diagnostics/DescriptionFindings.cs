@@ -299,20 +299,12 @@ public static class DescriptionFindings
         "Give the coordinates across the direction, and only those.",
         "along: x\nat: {x: 450 mm, z: 270 mm}");
 
-    /// <summary>Section not possible here.</summary>
-    public static FindingKind SectionDoesNotFit { get; } = new(
-        "DW1036", Severity.Error, "Section not possible here",
-        "A tunnel along a path has a section that is not round.",
-        "A rectangular section would have to twist at the corners of a path, in a way nobody has said.",
-        "Write the section as {diameter: ...}.",
-        "path: [[0 m, 0.4 m, 0.4 m], [0.9 m, 0.4 m, 0.4 m]]\nsection: {width: 300 mm, height: 300 mm}");
-
     /// <summary>First line of a needles file.</summary>
     public static FindingKind NeedleHeader { get; } = new(
         "DW1040", Severity.Error, "First line of a needles file",
         "The first line of the needles file does not name the columns expected.",
         "A gain read as an offset would spoil every dose.",
-        "Make the first line: column,row,board,channel,state,gain,offset_ml,flow_ml_s,repeatability_percent",
+        "Make the first line `column,row,board,channel,state,gain,offset_ml,flow_ml_s,repeatability_percent`",
         "column;row;board");
 
     /// <summary>Row of a needles file too short or too long.</summary>
@@ -353,7 +345,6 @@ public static class DescriptionFindings
         BrokenYaml, TabInIndentation, AliasOrTag, TooDeep, TooManyValues, DuplicateKey, SeveralDocuments, EmptyFile, WrongKind,
         WrongVersion, UnknownKey, MissingKey, WrongType, KeysThatExclude, NoWayChosen, UnitMissing, WrongUnit, BadNumber,
         OutOfRange, UnknownWord, NotWhole, WrongCount, BadDateOrTime, BadText, NameTwice, SharesDoNotAddUp, NoBinder, WrongOrder,
-        RoundingTooLarge, FinerThanGrid, NoPoreSpace, TipOutsideLayer, KeepsLooseMix, NoFileNamed, WrongPlaceKey,
-        SectionDoesNotFit, NeedleHeader, NeedleRowLength, NeedleCell, NeedleTwice, NeedleOutsideHead,
+        RoundingTooLarge, FinerThanGrid, NoPoreSpace, TipOutsideLayer, KeepsLooseMix, NoFileNamed, WrongPlaceKey, NeedleHeader, NeedleRowLength, NeedleCell, NeedleTwice, NeedleOutsideHead,
     ];
 }

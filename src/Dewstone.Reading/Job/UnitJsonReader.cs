@@ -37,7 +37,11 @@ internal static class UnitJsonReader
             ? new PathTunnel { Name = json.Text("name"), Path = json.Items("path_m", point => point.AsPoint()), Section = Section(json["section"]), Clear = clear }
             : new AxisTunnel
             {
-                Name = json.Text("name"), Along = json.Word("along", Axes), At = json.Point("at_m"), Section = Section(json["section"]), Clear = clear,
+                Name = json.Text("name"),
+                Along = json.Word("along", Axes),
+                At = json.Point("at_m"),
+                Section = Section(json["section"]),
+                Clear = clear,
             };
     }
 
@@ -94,7 +98,9 @@ internal static class UnitJsonReader
         return json.Word("by", ("straps", true), ("inserts", false))
             ? new StrapLifting
             {
-                Lines = json.Items("lines", line => new StrapLine(line.Word("along", Axes), line.Length("at_m"))), SlingAngle = sling, DynamicFactor = dynamic,
+                Lines = json.Items("lines", line => new StrapLine(line.Word("along", Axes), line.Length("at_m"))),
+                SlingAngle = sling,
+                DynamicFactor = dynamic,
             }
             : new InsertLifting
             {

@@ -1,5 +1,4 @@
 using Dewstone.Model.Description;
-using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Quantities;
 using Dewstone.Reading.Binding;
 
@@ -40,7 +39,7 @@ internal static class TunnelTable
         "corners of its centre line");
 
     private static readonly KeyOf<Section> Cut =
-        Key.Must("section", SectionTable, "cross-section; along a path it must be round",
+        Key.Must("section", SectionTable, "cross-section; along a path a rectangle keeps its width level",
             "{width: 340 mm, height: 300 mm, rounding: 40 mm}");
 
     private static readonly KeyOf<Length> Clear = Key.May("clear", Forms.Extent, "least ball that must still pass once set", "200 mm", starter: true);
@@ -65,11 +64,6 @@ internal static class TunnelTable
         if (bound.Has(Along, out Axis along) && bound.Has(At, out Across? at))
         {
             AcrossTable.Check(bound, At.Name, along, at);
-        }
-
-        if (bound.Stands(Path) && !bound.Stands(Along) && bound.Has(Cut, out Section? section) && section is RectangularSection)
-        {
-            bound.Report(DescriptionFindings.SectionDoesNotFit, Cut.Name, "a tunnel along a path needs a round section", $"write it as {{diameter: {Diameter.Example}}}");
         }
     }
 }

@@ -39,7 +39,6 @@ public sealed class FindingFixtureTests : IDisposable
         ["DW1029"] = Unit + "rounding: 500 mm\n",
         ["DW1033"] = Unit + "cavities: [{name: a, scatter: {count: 5, diameter: [100 mm, 120 mm], gap: 50 mm, inside: true, seed: 1}}]\n",
         ["DW1035"] = Unit + "tunnels: [{name: a, along: x, at: {x: 0 m, y: 0 m, z: 0 m}, section: {diameter: 1 m}}]\n",
-        ["DW1036"] = Unit + "tunnels: [{name: a, path: [[0 m, 0 m, 0 m], [1 m, 1 m, 1 m]], section: {width: 1 m, height: 1 m}}]\n",
     };
 
     private readonly TemporaryFolder folder = TemporaryFolder.WithSamples();
