@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using SixLabors.ImageSharp.PixelFormats;
 
 namespace Dewstone.Jobs.Emission.Pictures.Drawing;
@@ -110,6 +111,8 @@ internal sealed class Lettering
     }
 
     // Strokes of one letter are united by the larger cover, so that joints do not darken.
+    // Compiled in full at once: a job is drawn once, and would be over before the runtime got round to it.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Stroke(float[] cover, int width, int height, float x0, float y0, float x1, float y1, float thickness)
     {
         float dx = x1 - x0, dy = y1 - y0, square = dx * dx + dy * dy;

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 
@@ -66,6 +67,8 @@ internal sealed class Body
     /// <summary>Outward normal of the surface through a point; on the top of the bed, up.</summary>
     /// <param name="point">The point.</param>
     /// <returns>Length 1.</returns>
+    // Compiled in full at once: a job is drawn once, and would be over before the runtime got round to it.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public Vector3 Normal(Vector3 point)
     {
         if (point.Z * toCells.Z > grid.Nz - 0.01f)
@@ -105,6 +108,7 @@ internal sealed class Body
     /// <param name="start">Where to begin, cells from <paramref name="from"/>; ahead of it nothing counts.</param>
     /// <param name="end">Where to stop at the latest.</param>
     /// <returns>Distance to the body; <paramref name="start"/> or the entry into the grid when it begins inside the body; infinite when it is not met.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public float Meet(Vector3 from, Vector3 direction, float start, float end)
     {
         Vector3 origin = from * toCells - new Vector3(0.5f), way = direction * toCells;
