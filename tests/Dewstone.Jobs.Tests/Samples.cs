@@ -17,7 +17,7 @@ internal static class Samples
 
     public static NeedleAddressing OneStation { get; } = (i, j, _) => new NeedleAddress(1, i + 1, j + 1);
 
-    public static WettingConstants Constants { get; } = new() { WindowSeconds = 600.0, ShotsPerDose = 4, StepShare = 0.9, StepsPerSetting = 4 };
+    public static WettingConstants Constants { get; } = new() { WindowSeconds = 600.0, ShotsPerDose = 4, StepShare = 0.9, StepsPerSetting = 4, LastStepStretch = 1.1 };
 
     public static EmissionSettings Settings { get; } = new() { Addressing = OneStation, Wetting = Constants, NameOfFile = file => Path.GetRelativePath("/yard", file) };
 

@@ -33,8 +33,8 @@ public static class DoseCheck
         if (doses.TotalCentiMillilitres == 0)
         {
             findings.Add(WettingFindings.NoDoses.At(
-                "No position of the job gets any water.",
-                "Check the shape: openings may have removed all of it, or it is smaller than a pitch.",
+                "no position of the job gets any water",
+                "check the shape: openings may have removed all of it, or it is smaller than a pitch",
                 new KeyPath(DescriptionKind.Unit, "box")));
         }
 
@@ -49,8 +49,8 @@ public static class DoseCheck
         if (job.Unit.Require.WaterCement is { } band && band.Min > saturated)
         {
             findings.Add(WettingFindings.AboveSaturation.At(
-                $"Water/cement of at least {band.Min:0.###} is asked for; with all pores full this bed holds {saturated:0.###}.",
-                $"Ask for less than {saturated:0.##}, or use a mix with less binder or more pore space.",
+                $"water/cement of at least {band.Min:0.###} is asked for; with all pores full this bed holds {saturated:0.###}",
+                $"ask for less than {saturated:0.##}, or use a mix with less binder or more pore space",
                 BandKey.Key("min")));
         }
     }
@@ -62,8 +62,8 @@ public static class DoseCheck
         {
             double closingWaterCement = nominal.WaterCement * closing / nominal.Millilitres;
             findings.Add(WettingFindings.LeanDose.At(
-                $"The band keeps a full voxel at water/cement {nominal.WaterCement:0.###} ({nominal.Millilitres:0.#} mL); pockets between needles close at {closing:0.#} mL.",
-                $"Raise water_cement.max to {closingWaterCement + NominalDose.BandMargin:0.##} or more, or look at the deep pockets in the plates before printing.",
+                $"the band keeps a full voxel at water/cement {nominal.WaterCement:0.###} ({nominal.Millilitres:0.#} mL); pockets between needles close at {closing:0.#} mL",
+                $"raise water_cement.max to {closingWaterCement + NominalDose.BandMargin:0.##} or more, or look at the deep pockets in the plates before printing",
                 BandKey.Key("max")));
         }
     }
@@ -101,24 +101,24 @@ public static class DoseCheck
         if (aboveMost > 0)
         {
             findings.Add(WettingFindings.AboveMost.At(
-                $"{aboveMost} voxels want up to {largest:0.##} mL; a needle gives at most {limits.MostMillilitres:0.##} mL ({shortMillilitres:0.#} mL missing in all).",
-                "Use a smaller pitch or layer height, a lower water_cement, or raise needle.most.",
+                $"{aboveMost} voxels want up to {largest:0.##} mL; a needle gives at most {limits.MostMillilitres:0.##} mL ({shortMillilitres:0.#} mL missing in all)",
+                "use a smaller pitch or layer height, a lower water_cement, or raise needle.most",
                 new KeyPath(DescriptionKind.Printer, "needle.most")));
         }
 
         if (abovePores > 0)
         {
             findings.Add(WettingFindings.AbovePores.At(
-                $"{abovePores} voxels want up to {largest:0.##} mL; densely packed, the pores of a voxel hold {limits.PoreMillilitres:0.##} mL ({shortMillilitres:0.#} mL missing in all).",
-                "Ask for a lower water_cement, or use a mix with more pore space.",
+                $"{abovePores} voxels want up to {largest:0.##} mL; densely packed, the pores of a voxel hold {limits.PoreMillilitres:0.##} mL ({shortMillilitres:0.#} mL missing in all)",
+                "ask for a lower water_cement, or use a mix with more pore space",
                 BandKey));
         }
 
         if (dropped + raised > 0)
         {
             findings.Add(WettingFindings.BelowLeast.At(
-                $"{dropped + raised} voxels want less than a needle gives (least {limits.LeastMillilitres:0.##} mL): {dropped} get none ({droppedMillilitres:0.#} mL left out), {raised} get the least ({raisedMillilitres:0.#} mL added).",
-                "Nothing to do; a lower needle.least gives finer edges.",
+                $"{dropped + raised} voxels want less than a needle gives (least {limits.LeastMillilitres:0.##} mL): {dropped} get none ({droppedMillilitres:0.#} mL left out), {raised} get the least ({raisedMillilitres:0.#} mL added)",
+                "nothing to do; a lower needle.least gives finer edges",
                 new KeyPath(DescriptionKind.Printer, "needle.least")));
         }
     }
@@ -141,15 +141,15 @@ public static class DoseCheck
         if (blocked.Count > 0)
         {
             findings.Add(PrinterFindings.BlockedNeedles.At(
-                $"Blocked needles over the unit (column,row): {Named(blocked)}; these voxels get no water.",
-                "Clear and calibrate them, or turn or shift the unit so that they do not matter.", key));
+                $"blocked needles over the unit (column,row): {Named(blocked)}; these voxels get no water",
+                "clear and calibrate them, or turn or shift the unit so that they do not matter", key));
         }
 
         if (limited.Count > 0)
         {
             findings.Add(PrinterFindings.LimitedNeedles.At(
-                $"Limited needles over the unit (column,row): {Named(limited)}; used as calibrated.",
-                "Calibrate them before a unit that matters.", key));
+                $"limited needles over the unit (column,row): {Named(limited)}; used as calibrated",
+                "calibrate them before a unit that matters", key));
         }
     }
 

@@ -66,8 +66,8 @@ public static class Placer
         if ((long)lattice.Count * cellsPerVoxel * cellsPerVoxel * cellsPerVoxel > MostCells)
         {
             findings.Add(PrinterFindings.TooManyCells.At(
-                $"{lattice.Count} voxels of {cellsPerVoxel} cells a side are more than {MostCells / 1_000_000} million cells.",
-                "Use fewer cells a voxel (--cells), or a coarser grid.",
+                $"{lattice.Count} voxels of {cellsPerVoxel} cells a side are more than {MostCells / 1_000_000} million cells",
+                "use fewer cells a voxel (--cells), or a coarser grid",
                 new KeyPath(DescriptionKind.Printer, "grid.pitch")));
             return new PlacementResult { Findings = findings.Items };
         }
@@ -118,8 +118,8 @@ public static class Placer
         if (highest < first)
         {
             findings.Add(PrinterFindings.DoesNotFit.At(
-                $"The unit is {length / 2000.0:0.#} mm along {axis} of the bin; its needle positions water {(high - low) / 2000.0:0.#} mm.",
-                "Use a larger bin, a smaller unit or another turn.",
+                $"the unit is {length / 2000.0:0.#} mm along {axis} of the bin; its needle positions water {(high - low) / 2000.0:0.#} mm",
+                "use a larger bin, a smaller unit or another turn",
                 new KeyPath(DescriptionKind.Unit, "box")));
             return default;
         }
@@ -130,8 +130,8 @@ public static class Placer
             double least = (low - (corner - shift)) / 2000.0;
             double most = (high - length - (corner - shift)) / 2000.0;
             findings.Add(PrinterFindings.DoesNotFit.At(
-                $"Shifted by {shift / 2000.0:0.#} mm along {axis}, the unit reaches beyond the needle positions.",
-                $"A shift from {least:0.#} mm to {most:0.#} mm along {axis} fits.",
+                $"shifted by {shift / 2000.0:0.#} mm along {axis}, the unit reaches beyond the needle positions",
+                $"a shift from {least:0.#} mm to {most:0.#} mm along {axis} fits",
                 new KeyPath(DescriptionKind.Unit, "place.shift")));
             return default;
         }
@@ -150,15 +150,15 @@ public static class Placer
         if (corner < 0)
         {
             findings.Add(PrinterFindings.TooHigh.At(
-                $"Shifted by {shift / 2000.0:0.#} mm along z, the unit reaches below the bin's floor.",
-                $"A shift of {(shift - corner) / 2000.0:0.#} mm or more along z fits.",
+                $"shifted by {shift / 2000.0:0.#} mm along z, the unit reaches below the bin's floor",
+                $"a shift of {(shift - corner) / 2000.0:0.#} mm or more along z fits",
                 new KeyPath(DescriptionKind.Unit, "place.shift")));
         }
         else if (layers * layer > bin)
         {
             findings.Add(PrinterFindings.TooHigh.At(
-                $"{layers} layers of {layer / 2000.0:0.#} mm ({job.Printer.Grid.UnderLayers} loose below) need {layers * layer / 2000.0:0.#} mm; the bin is {bin / 2000.0:0.#} mm high.",
-                "Lower the unit, take fewer loose layers (grid.under), or use a higher bin.",
+                $"{layers} layers of {layer / 2000.0:0.#} mm ({job.Printer.Grid.UnderLayers} loose below) need {layers * layer / 2000.0:0.#} mm; the bin is {bin / 2000.0:0.#} mm high",
+                "lower the unit, take fewer loose layers (grid.under), or use a higher bin",
                 new KeyPath(DescriptionKind.Unit, "box")));
         }
 
@@ -170,8 +170,8 @@ public static class Placer
         if (raster.FirstColumn > 0 || raster.FirstRow > 0)
         {
             findings.Add(PrinterFindings.PositionsLeftOut.At(
-                $"The grid's origin is nearer than half a pitch to a bin wall: {raster.FirstColumn} columns and {raster.FirstRow} rows of it are left out.",
-                "Set grid.origin to half a pitch or more.",
+                $"the grid's origin is nearer than half a pitch to a bin wall: {raster.FirstColumn} columns and {raster.FirstRow} rows of it are left out",
+                "set grid.origin to half a pitch or more",
                 new KeyPath(DescriptionKind.Printer, "grid.origin")));
         }
 
@@ -193,8 +193,8 @@ public static class Placer
         if (leftOut > 0)
         {
             findings.Add(PrinterFindings.PositionsLeftOut.At(
-                $"In each shifted layer {leftOut} positions are nearer than half a pitch to a bin wall and are left out.",
-                "Nothing to do while the unit keeps clear of the wall.",
+                $"in each shifted layer {leftOut} positions are nearer than half a pitch to a bin wall and are left out",
+                "nothing to do while the unit keeps clear of the wall",
                 new KeyPath(DescriptionKind.Unit, "place.layers")));
         }
     }

@@ -28,8 +28,8 @@ internal static class PrinterCheck
         if (printer.Needle.TipDepth.Metres <= 0.0 || printer.Needle.TipDepth >= printer.Grid.LayerHeight)
         {
             findings.Add(PrinterFindings.TipOutsideLayer.At(
-                $"The tip stands {printer.Needle.TipDepth.Millimetres:0.#} mm below the top of a layer of {printer.Grid.LayerHeight.Millimetres:0.#} mm.",
-                $"Give a tip_depth between 0 mm and {printer.Grid.LayerHeight.Millimetres:0.#} mm, usually half of the layer.",
+                $"the tip stands {printer.Needle.TipDepth.Millimetres:0.#} mm below the top of a layer of {printer.Grid.LayerHeight.Millimetres:0.#} mm",
+                $"give a tip_depth between 0 mm and {printer.Grid.LayerHeight.Millimetres:0.#} mm, usually half of the layer",
                 new KeyPath(DescriptionKind.Printer, "needle.tip_depth")));
         }
 
@@ -39,8 +39,8 @@ internal static class PrinterCheck
         if (porosity <= 0.0)
         {
             findings.Add(PrinterFindings.NoPores.At(
-                $"A bed of {job.LooseDensity.KilogramsPerCubicMetre:0.#} kg/m3 leaves no pores between these grains (porosity {porosity:0.###}).",
-                "Weigh a known volume of the spread bed again, and check the grain densities of the mix.",
+                $"a bed of {job.LooseDensity.KilogramsPerCubicMetre:0.#} kg/m3 leaves no pores between these grains (porosity {porosity:0.###})",
+                "weigh a known volume of the spread bed again, and check the grain densities of the mix",
                 job.Tonight?.LooseDensity is null ? new KeyPath(DescriptionKind.Mix, "loose_density") : new KeyPath(DescriptionKind.Tonight, "loose_density")));
         }
 
@@ -52,8 +52,8 @@ internal static class PrinterCheck
         if (!Raster.IsWholeMicrometres(length) || Raster.Micrometres(length) < 0)
         {
             findings.Add(PrinterFindings.GridTooFine.At(
-                $"{key} of {length.Millimetres:0.######} mm is not a whole number of micrometres.",
-                $"Give it to a micrometre, e.g. {Math.Max(0L, Raster.Micrometres(length)) / 1000.0:0.###} mm.",
+                $"{key} of {length.Millimetres:0.######} mm is not a whole number of micrometres",
+                $"give it to a micrometre, e.g. {Math.Max(0L, Raster.Micrometres(length)) / 1000.0:0.###} mm",
                 new KeyPath(DescriptionKind.Printer, key)));
         }
     }
@@ -64,8 +64,8 @@ internal static class PrinterCheck
         if (raster.IsEmpty)
         {
             findings.Add(PrinterFindings.NoPositions.At(
-                $"A bin of {printer.Bin.SizeX.Millimetres:0.#} by {printer.Bin.SizeY.Millimetres:0.#} mm holds no position of a {printer.Grid.Pitch.Millimetres:0.###} mm grid.",
-                "Check grid.origin, grid.pitch and bin.size.",
+                $"a bin of {printer.Bin.SizeX.Millimetres:0.#} by {printer.Bin.SizeY.Millimetres:0.#} mm holds no position of a {printer.Grid.Pitch.Millimetres:0.###} mm grid",
+                "check grid.origin, grid.pitch and bin.size",
                 new KeyPath(DescriptionKind.Printer, "grid.origin")));
             return;
         }
@@ -73,8 +73,8 @@ internal static class PrinterCheck
         if (printer.Head.Columns > raster.Columns || printer.Head.Rows > raster.Rows)
         {
             findings.Add(PrinterFindings.HeadOverhangs.At(
-                $"The head has {printer.Head.Columns} by {printer.Head.Rows} needles, the bin {raster.Columns} by {raster.Rows} positions.",
-                "Check head.columns, head.rows and bin.size.",
+                $"the head has {printer.Head.Columns} by {printer.Head.Rows} needles, the bin {raster.Columns} by {raster.Rows} positions",
+                "check head.columns, head.rows and bin.size",
                 new KeyPath(DescriptionKind.Printer, "head")));
         }
 
@@ -82,8 +82,8 @@ internal static class PrinterCheck
         if (stations.Count > 1)
         {
             findings.Add(PrinterFindings.SeveralStations.At(
-                $"The head covers the bin from {stations.Count} stations ({stations.Across} along x, {stations.Deep} along y).",
-                "Nothing to do.",
+                $"the head covers the bin from {stations.Count} stations ({stations.Across} along x, {stations.Deep} along y)",
+                "nothing to do",
                 new KeyPath(DescriptionKind.Printer, "head")));
         }
     }
@@ -99,14 +99,14 @@ internal static class PrinterCheck
         if (!job.Printer.Head.CanShiftLayers)
         {
             findings.Add(PrinterFindings.HeadCannotShift.At(
-                $"The head of {job.Printer.Name} cannot shift every other layer by half a pitch.",
-                "Ask for layers: straight, or give the head layer_shift: half pitch if it can.", key));
+                $"the head of {job.Printer.Name} cannot shift every other layer by half a pitch",
+                "ask for layers: straight, or give the head layer_shift: half pitch if it can", key));
         }
 
         if (cellsPerVoxel % 2 != 0)
         {
             findings.Add(PrinterFindings.OddCells.At(
-                $"{cellsPerVoxel} cells a voxel cannot be halved for the shifted layers.", $"Give --cells {cellsPerVoxel + 1}.", key));
+                $"{cellsPerVoxel} cells a voxel cannot be halved for the shifted layers", $"give --cells {cellsPerVoxel + 1}", key));
         }
     }
 
@@ -118,8 +118,8 @@ internal static class PrinterCheck
             if (!needles.Holds(state.Column, state.Row))
             {
                 findings.Add(PrinterFindings.NeedleOffHead.At(
-                    $"The needle table names column {state.Column}, row {state.Row}; the head has {needles.Columns} columns and {needles.Rows} rows.",
-                    "Name the needles file of this printer, or correct head.columns and head.rows.",
+                    $"the needle table names column {state.Column}, row {state.Row}; the head has {needles.Columns} columns and {needles.Rows} rows",
+                    "name the needles file of this printer, or correct head.columns and head.rows",
                     new KeyPath(DescriptionKind.Printer, "needles")));
                 return;
             }

@@ -25,8 +25,8 @@ public static class RequirementCheck
         if (solid.HardenedCubicMetres <= 0.0)
         {
             findings.Add(WettingFindings.NothingHardened.At(
-                $"No cell reaches water/cement {job.Mix.Hardening.WaterCement:0.###}, where the mix sets.",
-                "Check hardening.water_cement, the wetting law and the doses.",
+                $"no cell reaches water/cement {job.Mix.Hardening.WaterCement:0.###}, where the mix sets",
+                "check hardening.water_cement, the wetting law and the doses",
                 new KeyPath(DescriptionKind.Mix, "hardening.water_cement")));
         }
 
@@ -36,8 +36,8 @@ public static class RequirementCheck
         if (job.Printer.MaxLift is { } lift && estimate.LiftKilograms > lift.Kilograms)
         {
             findings.Add(StrengthFindings.LiftAbove.At(
-                $"{estimate.LiftKilograms:0.#} kg on the hook at dig-out; the yard lifts {lift.Kilograms:0.#} kg.",
-                "Open the unit further, make it smaller, or print it where a stronger lift stands.",
+                $"{estimate.LiftKilograms:0.#} kg on the hook at dig-out; the yard lifts {lift.Kilograms:0.#} kg",
+                "open the unit further, make it smaller, or print it where a stronger lift stands",
                 new KeyPath(DescriptionKind.Printer, "lift.max_mass")));
         }
 
@@ -57,8 +57,8 @@ public static class RequirementCheck
         if (!result.Met)
         {
             findings.Add(StrengthFindings.MassAbove.At(
-                $"{result.Value:0.#} kg on the hook at dig-out; at most {result.Limit:0.#} kg is required.",
-                "Open the unit further, make it smaller, or raise mass.max if everything that lifts it can bear it.", result.Key));
+                $"{result.Value:0.#} kg on the hook at dig-out; at most {result.Limit:0.#} kg is required",
+                "open the unit further, make it smaller, or raise mass.max if everything that lifts it can bear it", result.Key));
         }
     }
 
@@ -75,8 +75,8 @@ public static class RequirementCheck
         if (!result.Met)
         {
             findings.Add(WettingFindings.WaterCementOutside.At(
-                $"{100.0 * share:0.#} % of the hardened volume has water/cement {band.Min:0.###} to {band.Max:0.###}; {100.0 * band.Share:0.#} % is required (mean {solid.MeanWaterCement:0.###}, largest {solid.LargestWaterCement:0.###}).",
-                "Widen the band or lower the share if the design allows, or change pitch, mix or wall thickness.", result.Key));
+                $"{100.0 * share:0.#} % of the hardened volume has water/cement {band.Min:0.###} to {band.Max:0.###}; {100.0 * band.Share:0.#} % is required (mean {solid.MeanWaterCement:0.###}, largest {solid.LargestWaterCement:0.###})",
+                "widen the band or lower the share if the design allows, or change pitch, mix or wall thickness", result.Key));
         }
     }
 
@@ -93,8 +93,8 @@ public static class RequirementCheck
         if (!result.Met)
         {
             findings.Add(WettingFindings.ShapeMatchBelow.At(
-                $"Predicted and wanted solid match by {solid.ShapeMatch:0.###} (intersection over union); {least:0.###} is required.",
-                "Look at the plates for where it differs; finer pitch, thicker features or a lower shape_match.", result.Key));
+                $"predicted and wanted solid match by {solid.ShapeMatch:0.###} (intersection over union); {least:0.###} is required",
+                "look at the plates for where it differs; finer pitch, thicker features or a lower shape_match", result.Key));
         }
     }
 
@@ -117,8 +117,8 @@ public static class RequirementCheck
         if (keys.Count > 0)
         {
             findings.Add(WettingFindings.NotJudged.At(
-                $"Not judged by this version: {string.Join(", ", keys)}.",
-                "Judge these by eye from the plates and the predicted solid.",
+                $"not judged by this version: {string.Join(", ", keys)}",
+                "judge these by eye from the plates and the predicted solid",
                 new KeyPath(DescriptionKind.Unit, keys[0])));
         }
     }

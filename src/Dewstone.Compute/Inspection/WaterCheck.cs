@@ -29,8 +29,8 @@ public static class WaterCheck
         if (moisture.TouchedWindowEdge)
         {
             findings.Add(WettingFindings.WindowTouched.At(
-                "Water reached the outermost cells around the unit, where the bin goes on.",
-                "Move the unit away from the last needle positions, or use a larger bin.",
+                "water reached the outermost cells around the unit, where the bin goes on",
+                "move the unit away from the last needle positions, or use a larger bin",
                 new KeyPath(DescriptionKind.Unit, "box")));
         }
 
@@ -49,8 +49,8 @@ public static class WaterCheck
         int j = worst.Index / lattice.Columns % lattice.Rows;
         int k = worst.Index / (lattice.Columns * lattice.Rows);
         Diagnostic finding = WettingFindings.WaterRefused.At(
-            $"The bed did not take {moisture.RefusedCubicMetres * 1e6:0.#} mL of {moisture.InjectedCubicMetres * 1e6:0.#} mL, at {moisture.Refused.Count} positions; the most in layer {k + 1}.",
-            "Lower the dose or the needle's flow, or use a mix with more pore space.",
+            $"the bed did not take {moisture.RefusedCubicMetres * 1e6:0.#} mL of {moisture.InjectedCubicMetres * 1e6:0.#} mL, at {moisture.Refused.Count} positions; the most in layer {k + 1}",
+            "lower the dose or the needle's flow, or use a mix with more pore space",
             new KeyPath(DescriptionKind.Printer, "needle.flow"));
         return finding with { Where = placement.ToUnit(lattice.Tip(i, j, k)) };
     }

@@ -27,8 +27,8 @@ public static class SupplyCheck
         if (peak > supply * (1.0 + 1e-6))
         {
             findings.Add(PrinterFindings.FlowAboveSupply.At(
-                $"Layer {layer}, station {station} draws {peak / 1000.0:0.###} L/s when all its needles run; the supply gives {supply / 1000.0:0.###} L/s.",
-                "Lower needle.flow, fit a stronger supply, or use a head that reaches fewer positions at once.",
+                $"layer {layer}, station {station} draws {peak / 1000.0:0.###} L/s when all its needles run; the supply gives {supply / 1000.0:0.###} L/s",
+                "lower needle.flow, fit a stronger supply, or use a head that reaches fewer positions at once",
                 new KeyPath(DescriptionKind.Printer, "supply.flow")));
         }
 
@@ -43,8 +43,8 @@ public static class SupplyCheck
         if (drawnLitres > tankLitres)
         {
             findings.Add(PrinterFindings.TankTooSmall.At(
-                $"The job draws {drawnLitres:0.#} L of liquid, flushing included; the tank holds {tankLitres:0.#} L.",
-                "Top up during a spreading, or fit a larger tank.",
+                $"the job draws {drawnLitres:0.#} L of liquid, flushing included; the tank holds {tankLitres:0.#} L",
+                "top up during a spreading, or fit a larger tank",
                 new KeyPath(DescriptionKind.Printer, "supply.tank")));
         }
 

@@ -7,8 +7,8 @@ namespace Dewstone.Compute.Wetting;
 /// <summary>The state of one job while its water moves.</summary>
 internal sealed class WettingRun
 {
-    // The last step before an event may be a tenth longer than the others, 0.99 of the monotone limit: it saves many a sliver of a step.
-    private const double LastStepStretch = 1.1;
+    /// <summary>The last step before an event may be a tenth longer than the others, 0.99 of the monotone limit: it saves many a sliver of a step.</summary>
+    public const double LastStepStretch = 1.1;
 
     private readonly WettingProblem problem;
     private readonly TransportStepper field;

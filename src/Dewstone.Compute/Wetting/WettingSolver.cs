@@ -24,6 +24,9 @@ public static class WettingSolver
     /// <summary>Share of the largest monotone time step that is taken, 1.</summary>
     public const double StepShare = TransportStepper.StepShare;
 
+    /// <summary>How much longer than the others the last step before an event may be, 1.</summary>
+    public const double LastStepStretch = WettingRun.LastStepStretch;
+
     /// <summary>Solves a job.</summary>
     /// <param name="problem">The job.</param>
     /// <param name="parallelism">Threads; no bit of the result depends on them.</param>

@@ -109,6 +109,7 @@ public static class JobCoreEmitter
         json.WriteNumber("shots_per_dose", wetting.ShotsPerDose);
         json.Number("step_share", wetting.StepShare);
         json.WriteNumber("steps_per_setting", wetting.StepsPerSetting);
+        json.Number("last_step_stretch", wetting.LastStepStretch);
     }
 
     private static void Write(Utf8JsonWriter json, MachineStep step)

@@ -35,6 +35,7 @@ public static class JobFiles
                 ShotsPerDose = WettingSolver.ShotsPerStation,
                 StepShare = WettingSolver.StepShare,
                 StepsPerSetting = WettingSolver.StepsPerChoice,
+                LastStepStretch = WettingSolver.LastStepStretch,
             },
             NameOfFile = nameOfFile,
             RawField = rawField,

@@ -14,4 +14,7 @@ public sealed record WettingConstants
 
     /// <summary>Steps after which the time step is set anew when nothing else sets it.</summary>
     public required int StepsPerSetting { get; init; }
+
+    /// <summary>How much longer than the others the last step before an event may be, 1 or more.</summary>
+    public required double LastStepStretch { get; init; }
 }

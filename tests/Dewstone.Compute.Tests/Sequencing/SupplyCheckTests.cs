@@ -33,7 +33,7 @@ public sealed class SupplyCheckTests
         Diagnostic finding = Assert.Single(Check(63.9, 0.32));
 
         Assert.Equal(("DW4010", Severity.Error), (finding.Code, finding.Severity));
-        Assert.Contains("Layer 2, station 1 draws 0.064 L/s", finding.Message);
+        Assert.Contains("layer 2, station 1 draws 0.064 L/s", finding.Message);
     }
 
     [Fact]
