@@ -25,16 +25,38 @@ internal static class SampleJob
     public static CompiledJob Block(int cells = 8) =>
         Make("Wrack block", new Size3(0.9, 0.9, 0.9), new Lattice
         {
-            Columns = 22, Rows = 22, Layers = 19, FirstColumn = 1, FirstRow = 1, PitchMetres = Pitch, LayerMetres = Pitch,
-            OriginXMetres = 0.025, OriginYMetres = 0.025, TipDepthMetres = 0.025, BinXMetres = 1.2, BinYMetres = 1.2, UnderLayers = 1,
+            Columns = 22,
+            Rows = 22,
+            Layers = 19,
+            FirstColumn = 1,
+            FirstRow = 1,
+            PitchMetres = Pitch,
+            LayerMetres = Pitch,
+            OriginXMetres = 0.025,
+            OriginYMetres = 0.025,
+            TipDepthMetres = 0.025,
+            BinXMetres = 1.2,
+            BinYMetres = 1.2,
+            UnderLayers = 1,
         }, new Point3(0.15, 0.15, 0.05), cells, BlockDistance);
 
     /// <summary>A ball of 140 mm diameter resting on the loose layer, on five by five positions and four layers.</summary>
     public static CompiledJob Ball(int cells = 4) =>
         Make("Ball", new Size3(0.15, 0.15, 0.15), new Lattice
         {
-            Columns = 5, Rows = 5, Layers = 4, FirstColumn = 2, FirstRow = 2, PitchMetres = Pitch, LayerMetres = Pitch,
-            OriginXMetres = 0.025, OriginYMetres = 0.025, TipDepthMetres = 0.025, BinXMetres = 0.5, BinYMetres = 0.5, UnderLayers = 1,
+            Columns = 5,
+            Rows = 5,
+            Layers = 4,
+            FirstColumn = 2,
+            FirstRow = 2,
+            PitchMetres = Pitch,
+            LayerMetres = Pitch,
+            OriginXMetres = 0.025,
+            OriginYMetres = 0.025,
+            TipDepthMetres = 0.025,
+            BinXMetres = 0.5,
+            BinYMetres = 0.5,
+            UnderLayers = 1,
         }, new Point3(0.15, 0.15, 0.05), cells, p => (p - new Point3(0.075, 0.075, 0.075)).Norm - 0.07);
 
     private static CompiledJob Make(string name, Size3 box, Lattice lattice, Point3 corner, int cells, Func<Point3, double> distance)
@@ -60,17 +82,37 @@ internal static class SampleJob
         DosePlan doses = Doses(lattice, p => distance(p - corner));
         MoistureResult moisture = new()
         {
-            Grid = grid, VolumetricWaterContent = content, Hardened = hardened, BinderKilogramsPerCubicMetre = 425.0, LiquidKilogramsPerCubicMetre = 1000.0,
-            Porosity = 0.384, ThresholdContent = Threshold, InjectedCubicMetres = doses.TotalCentiMillilitres * 1e-8, RefusedCubicMetres = 0.0,
-            FieldCubicMetres = 0.0, Refused = [], LargestContent = 0.25, TimeSteps = 0, CellUpdates = 0,
+            Grid = grid,
+            VolumetricWaterContent = content,
+            Hardened = hardened,
+            BinderKilogramsPerCubicMetre = 425.0,
+            LiquidKilogramsPerCubicMetre = 1000.0,
+            Porosity = 0.384,
+            ThresholdContent = Threshold,
+            InjectedCubicMetres = doses.TotalCentiMillilitres * 1e-8,
+            RefusedCubicMetres = 0.0,
+            FieldCubicMetres = 0.0,
+            Refused = [],
+            LargestContent = 0.25,
+            TimeSteps = 0,
+            CellUpdates = 0,
         };
         return new CompiledJob
         {
-            Description = Description(name, box), Placement = new UnitPlacement { QuarterTurns = 0, Corner = corner, UnitBox = box }, Lattice = lattice,
-            Target = new TargetField { Grid = grid, Fraction = fraction, CubicMetres = 0.0 }, Doses = doses, Timeline = new Timeline { Steps = [] },
-            Schedule = new DoseSchedule { LayerSpreadSeconds = [], DoseStartSeconds = [], PumpSeconds = [] }, Moisture = moisture,
+            Description = Description(name, box),
+            Placement = new UnitPlacement { QuarterTurns = 0, Corner = corner, UnitBox = box },
+            Lattice = lattice,
+            Target = new TargetField { Grid = grid, Fraction = fraction, CubicMetres = 0.0 },
+            Doses = doses,
+            Timeline = new Timeline { Steps = [] },
+            Schedule = new DoseSchedule { LayerSpreadSeconds = [], DoseStartSeconds = [], PumpSeconds = [] },
+            Moisture = moisture,
             Solid = new SolidSummary { TargetCubicMetres = 0, HardenedCubicMetres = 0, ShapeMatch = 1, WaterInHardenedCubicMetres = 0, MeanWaterCement = 0.5, LargestWaterCement = 0.6 },
-            Estimate = NoEstimate(), Requirements = [], Findings = [], Inputs = [], ToolVersion = "0.1.0",
+            Estimate = NoEstimate(),
+            Requirements = [],
+            Findings = [],
+            Inputs = [],
+            ToolVersion = "0.1.0",
         };
     }
 
@@ -133,24 +175,35 @@ internal static class SampleJob
     {
         Unit = new ReefUnit
         {
-            Name = name, OuterBox = box, Rounding = Length.FromMillimetres(50), Require = new Requirements { WaterCement = new WaterCementBand(0.25, 0.6, 0.95) },
+            Name = name,
+            OuterBox = box,
+            Rounding = Length.FromMillimetres(50),
+            Require = new Requirements { WaterCement = new WaterCementBand(0.25, 0.6, 0.95) },
         },
         Mix = new DryMix
         {
-            Name = "Estuary mix", Origin = new MixOrigin(MixOriginKind.Assumed, ""), Currency = "EUR", Solids = [],
-            LooseDensity = new Density(1700), Liquid = new Liquid { Density = new Density(1000) },
+            Name = "Estuary mix",
+            Origin = new MixOrigin(MixOriginKind.Assumed, ""),
+            Currency = "EUR",
+            Solids = [],
+            LooseDensity = new Density(1700),
+            Liquid = new Liquid { Density = new Density(1000) },
             Wetting = new PowerLaw { AtSaturation = new Diffusivity(3.2e-6), Exponent = 4 },
             Hardening = new Hardening { WaterCement = 0.22, Window = new Duration(600) },
         },
         Printer = new Printer
         {
-            Name = "Yard printer", Bin = new Bin(new Length(1.2), new Length(1.2), new Length(1.1)),
+            Name = "Yard printer",
+            Bin = new Bin(new Length(1.2), new Length(1.2), new Length(1.1)),
             Grid = new NeedleGrid { Pitch = new Length(0.05), LayerHeight = new Length(0.05), OriginX = new Length(0.025), OriginY = new Length(0.025) },
             Head = new Head { Columns = 24, Rows = 24 },
             Needle = new Needle
             {
-                TipDepth = new Length(0.025), Flow = FlowRate.FromMillilitresPerSecond(4), Least = Volume.FromMillilitres(2),
-                Most = Volume.FromMillilitres(44), Step = Volume.FromMillilitres(0.1),
+                TipDepth = new Length(0.025),
+                Flow = FlowRate.FromMillilitresPerSecond(4),
+                Least = Volume.FromMillilitres(2),
+                Most = Volume.FromMillilitres(44),
+                Step = Volume.FromMillilitres(0.1),
             },
             Supply = new Supply(FlowRate.FromMillilitresPerSecond(2500), new Volume(0.4)),
             Timing = new MachineTiming { Spreading = new Duration(50), Move = new Duration(6), Plunge = new Duration(4), Hold = new Duration(1), Withdraw = new Duration(4) },
@@ -161,9 +214,27 @@ internal static class SampleJob
 
     private static Estimate NoEstimate() => new()
     {
-        SpreadKilograms = 0, HardenedDryKilograms = 0, ReusableKilograms = 0, LostKilograms = 0, FreshKilograms = 0, LiftKilograms = 0, DryKilograms = 0,
-        SaturatedKilograms = 0, SubmergedKilograms = 0, WaterCubicMetres = 0, WaterByLayerCubicMetres = [], FlushCubicMetres = 0, BinderKilograms = 0,
-        AdditiveKilograms = [], RecycledShare = 0, SavingAgainstFilledBox = 0, CarbonKilograms = 0, Cost = 0, Currency = "EUR", SetupSeconds = 0,
-        PrintSeconds = 0, SecondsByAction = [],
+        SpreadKilograms = 0,
+        HardenedDryKilograms = 0,
+        ReusableKilograms = 0,
+        LostKilograms = 0,
+        FreshKilograms = 0,
+        LiftKilograms = 0,
+        DryKilograms = 0,
+        SaturatedKilograms = 0,
+        SubmergedKilograms = 0,
+        WaterCubicMetres = 0,
+        WaterByLayerCubicMetres = [],
+        FlushCubicMetres = 0,
+        BinderKilograms = 0,
+        AdditiveKilograms = [],
+        RecycledShare = 0,
+        SavingAgainstFilledBox = 0,
+        CarbonKilograms = 0,
+        Cost = 0,
+        Currency = "EUR",
+        SetupSeconds = 0,
+        PrintSeconds = 0,
+        SecondsByAction = [],
     };
 }

@@ -112,7 +112,14 @@ public sealed class PlateEmitterTests
     {
         PlateLayout layout = new(new Model.Lattices.CellGrid
         {
-            Nx = (int)(x / 0.00625), Ny = (int)(y / 0.00625), Nz = 40, CellsPerPitch = 8, CellsPerLayer = 8, Origin = default, CellMetres = 0.00625, CellHeightMetres = 0.00625,
+            Nx = (int)(x / 0.00625),
+            Ny = (int)(y / 0.00625),
+            Nz = 40,
+            CellsPerPitch = 8,
+            CellsPerLayer = 8,
+            Origin = default,
+            CellMetres = 0.00625,
+            CellHeightMetres = 0.00625,
         });
 
         foreach (SheetMap map in new[] { layout.Plan, layout.AlongX, layout.AlongY })

@@ -123,7 +123,14 @@ public sealed class BodyTests
 
     private static CellGrid Grid() => new()
     {
-        Nx = Side, Ny = Side, Nz = Side, CellsPerPitch = 8, CellsPerLayer = 8, Origin = new Point3(0, 0, 0), CellMetres = 0.00625, CellHeightMetres = 0.00625,
+        Nx = Side,
+        Ny = Side,
+        Nz = Side,
+        CellsPerPitch = 8,
+        CellsPerLayer = 8,
+        Origin = new Point3(0, 0, 0),
+        CellMetres = 0.00625,
+        CellHeightMetres = 0.00625,
     };
 
     private static float[] Level()
