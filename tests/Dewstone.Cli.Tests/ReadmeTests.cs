@@ -19,7 +19,7 @@ public sealed partial class ReadmeTests
         foreach (Match sample in samples)
         {
             string[] words = [.. sample.Groups["words"].Value.Split(' ').Select(w => w == "out" ? OutputFolder : w)];
-            Words.Answer answer = await RealProgram.RunInAsync(Repository.Root, [.. words, "--quiet"]);
+            Words.Answer answer = await RealProgram.RunInAsync(Repository.Root, words[0] == "explain" ? words : [.. words, "--quiet"]);
             string shown = sample.Groups["output"].Value.Replace(" out/", $" {OutputFolder}/", StringComparison.Ordinal);
             Assert.Equal(shown, answer.Output);
         }

@@ -1,4 +1,4 @@
-using Dewstone.Compute.Numerics;
+using Dewstone.Compute.Tests.Numerics;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 

@@ -1,4 +1,5 @@
 using Dewstone.Compute.Numerics;
+using Dewstone.Compute.Tests.Numerics;
 using Dewstone.Compute.Wetting;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;

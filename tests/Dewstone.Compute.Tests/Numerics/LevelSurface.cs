@@ -1,6 +1,7 @@
+using Dewstone.Compute.Numerics;
 using Dewstone.Model.Quantities;
 
-namespace Dewstone.Compute.Numerics;
+namespace Dewstone.Compute.Tests.Numerics;
 
 /// <summary>
 /// The surface at which a field of cells crosses a level, placed between the cells: trilinear interpolation, between cell centres, of the
