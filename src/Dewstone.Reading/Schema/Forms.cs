@@ -23,7 +23,7 @@ internal static class Forms
     public static readonly TextForm Name = new("a name of up to 80 characters", "east-west", 80);
 
     /// <summary>A path of another file.</summary>
-    public static readonly TextForm File = new("the path of a file, relative to this one", "../mixes/estuary.mix.yaml", 1000);
+    public static readonly TextForm File = new("the path of a file, relative to this one", "estuary.mix.yaml", 1000);
 
     /// <summary>Yes or no.</summary>
     public static readonly WordForm<bool> Flag = new(("true", true), ("false", false));

@@ -7,7 +7,7 @@ namespace Dewstone.Reading.Schema;
 /// <summary>Key table of what the predicted solid is held against.</summary>
 internal static class RequirementTable
 {
-    private static readonly KeyOf<Mass> MassLimit = Key.Must("max", Forms.Mass("0 kg", "100 t", "1150 kg"), "greatest mass");
+    private static readonly KeyOf<Mass> MassLimit = Key.Must("max", Forms.Mass("0 kg", "100 t", "1400 kg"), "greatest mass");
     private static readonly KeyOf<Length> LengthLimit = Key.Must("min", Forms.Length("1 mm", "5 m", "60 mm"), "least length");
     private static readonly KeyOf<double> RatioLimit = Key.Must("min", new NumberForm(0, 1, "0.80"), "least ratio");
     private static readonly KeyOf<int> CountLimit = Key.Must("max", Forms.Whole(0, 1_000_000, "0"), "greatest number");

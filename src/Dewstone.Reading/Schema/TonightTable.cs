@@ -8,9 +8,9 @@ namespace Dewstone.Reading.Schema;
 internal static class TonightTable
 {
     private static readonly KeyOf<string> Printer =
-        Key.May("printer", Forms.File, "file of the printer in use", "../printers/yard.printer.yaml");
+        Key.May("printer", Forms.File, "file of the printer in use", "yard.printer.yaml");
     private static readonly KeyOf<string> Needles =
-        Key.May("needles", Forms.File, "table of the needles as calibrated", "../printers/yard.needles.csv");
+        Key.May("needles", Forms.File, "table of the needles as calibrated", "yard.needles.csv");
     private static readonly KeyOf<string> MixBatch = Key.May("mix_batch", Forms.Name, "label of the mix batch", "B-0417", starter: true);
     private static readonly KeyOf<Density> LooseDensity = Key.May("loose_density", Forms.Density("200 kg/m3", "5000 kg/m3", "1690 kg/m3"),
         "density of the bed as spread tonight", starter: true);

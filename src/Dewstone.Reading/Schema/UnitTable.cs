@@ -54,9 +54,9 @@ internal static class UnitTable
         Key.May("mix", Forms.File, "file of the dry mix; the command line, tonight or the order may override it", starter: true);
 
     private static readonly KeyOf<string> Printer =
-        Key.May("printer", Forms.File, "file of the printer, likewise", "../printers/yard.printer.yaml", starter: true);
+        Key.May("printer", Forms.File, "file of the printer, likewise", "yard.printer.yaml", starter: true);
     private static readonly KeyOf<string> Site =
-        Key.May("site", Forms.File, "file of the site, likewise", "../sites/wrackline-shoal.site.yaml");
+        Key.May("site", Forms.File, "file of the site, likewise", "wrackline-shoal.site.yaml");
 
     private static readonly KeyOf<Size3> Box = Key.Must("box",
         new RowForm<Size3>("the edges [x, y, z], each from 20 mm to 20 m", "[900 mm, 900 mm, 900 mm]",
@@ -84,7 +84,7 @@ internal static class UnitTable
     private static readonly KeyOf<Lifting> Lift = Key.May("lifting", LiftingTable.Table, "how the finished unit is lifted", starter: true);
     private static readonly KeyOf<Requirements> Require =
         Key.May("require", RequirementTable.Table, "what `check` holds the predicted solid against",
-        "{mass: {max: 1150 kg}, wall: {min: 60 mm}, shape_match: {min: 0.80}, loose_pieces: {max: 0}}", starter: true);
+        "{mass: {max: 1400 kg}, wall: {min: 60 mm}, shape_match: {min: 0.80}, loose_pieces: {max: 0}}", starter: true);
     private static readonly KeyOf<PlacementWish> Place =
         Key.May("place", PlaceTable, "fixes the placement in the printer; left out, it is chosen", "{turn: 0 deg}");
 

@@ -19,6 +19,19 @@ public sealed class NewCommandTests
     }
 
     [Fact]
+    public async Task New_unit_with_the_mix_and_printer_it_names_is_fit_to_print()
+    {
+        using SmallYard yard = new();
+        await Words.Run("new", "unit", yard.In("first.unit.yaml"));
+        await Words.Run("new", "mix", yard.In("estuary.mix.yaml"));
+        await Words.Run("new", "printer", yard.In("yard.printer.yaml"));
+
+        Words.Answer check = await Words.Run("check", "--quiet", "--cells", "4", yard.In("first.unit.yaml"));
+        Assert.True(check.Code == ExitCode.Done, check.Output);
+        Assert.Contains("fit to print (0 errors", check.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task New_never_overwrites()
     {
         using SmallYard yard = new();

@@ -13,10 +13,12 @@ public sealed partial class TemplateWriterTests
     public void Template_reads_without_a_finding(DescriptionKind kind) => Assert.Empty(Kinds.Findings(kind, TemplateWriter.Write(kind)));
 
     [Fact]
-    public void Unit_template_makes_a_job_beside_the_sample_files()
+    public void Unit_template_makes_a_job_beside_the_templates_it_names()
     {
-        using TemporaryFolder folder = TemporaryFolder.WithSamples();
-        string unit = folder.Write("units/new.unit.yaml", TemplateWriter.Write(DescriptionKind.Unit));
+        using TemporaryFolder folder = new();
+        string unit = folder.Write("new.unit.yaml", TemplateWriter.Write(DescriptionKind.Unit));
+        folder.Write("estuary.mix.yaml", TemplateWriter.Write(DescriptionKind.Mix));
+        folder.Write("yard.printer.yaml", TemplateWriter.Write(DescriptionKind.Printer));
 
         ReadResult result = DescriptionReader.ReadJob(unit);
 
