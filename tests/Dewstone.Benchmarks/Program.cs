@@ -8,7 +8,15 @@ namespace Dewstone.Benchmarks;
 internal static class Program
 {
     // In process: a project generated under .artifacts would inherit this repository's locked restore and fail on it.
-    private static void Main(string[] args) =>
+    private static void Main(string[] args)
+    {
+        if (args.Length > 0 && args[0] == "--try")
+        {
+            CorrectionTable.Try(args[1..]);
+            return;
+        }
+
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly)
             .Run(args, DefaultConfig.Instance.AddJob(Job.Default.WithToolchain(InProcessEmitToolchain.Instance)));
+    }
 }
