@@ -59,14 +59,17 @@ internal static class DescriptionBinder
         bool fits = word == due;
         if (!fits)
         {
-            Report(spot, DescriptionFindings.WrongKind, "kind", kindEntry, KindMessage(kindEntry, word, due), $"write `kind: {due}`, or name another file");
+            Report(spot, DescriptionFindings.WrongKind, "kind", kindEntry, KindMessage(kindEntry, word, due),
+                $"write `kind: {due}`, or name another file");
         }
 
         YamlEntry? versionEntry = map.Find("version");
         string? version = (versionEntry?.Value as YamlScalar)?.Text;
         if (version != "1")
         {
-            string message = versionEntry is null ? "`version` is missing" : $"`{Quoting.Short(version ?? "")}` is no version of descriptions known here";
+            string message = versionEntry is null
+                ? "`version` is missing"
+                : $"`{Quoting.Short(version ?? "")}` is no version of descriptions known here";
             string remedy = long.TryParse(version, out long number) && number > Version
                 ? $"version {number} needs a later release of this program; this one reads version 1"
                 : "write `version: 1`";
@@ -85,7 +88,9 @@ internal static class DescriptionBinder
         }
 
         bool known = DescriptionTables.Kinds.Any(kind => DescriptionTables.Word(kind) == word);
-        return known ? $"this file describes a {word}; a {due} is due here" : $"`{Quoting.Short(word ?? "")}` is no kind of description; a {due} is due here";
+        return known
+            ? $"this file describes a {word}; a {due} is due here"
+            : $"`{Quoting.Short(word ?? "")}` is no kind of description; a {due} is due here";
     }
 
     private static void Report(Spot spot, FindingKind finding, string key, YamlEntry? entry, string message, string remedy)

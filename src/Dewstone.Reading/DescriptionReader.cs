@@ -18,7 +18,8 @@ public static class DescriptionReader
     /// <param name="unitPath">Path of the unit's file, relative to the current folder.</param>
     /// <param name="options">What the command line says; null for nothing.</param>
     /// <returns>The job's description or the findings that stand against it.</returns>
-    public static ReadResult ReadJob(string unitPath, ReadOptions? options = null) => new JobReader(options ?? ReadOptions.None).Read(unitPath);
+    public static ReadResult ReadJob(string unitPath, ReadOptions? options = null) =>
+        new JobReader(options ?? ReadOptions.None).Read(unitPath);
 
     /// <summary>Reads one file of any kind, without the files it names.</summary>
     /// <param name="path">Path, relative to the current folder.</param>
@@ -75,11 +76,13 @@ public static class DescriptionReader
     /// <param name="text">Whole text of the file.</param>
     /// <param name="file">File name for findings.</param>
     /// <returns>The reading.</returns>
-    public static FileReading<UnitFile> UnitText(string text, string file) => DescriptionBinder.Read(text, file, DescriptionKind.Unit, UnitTable.Table);
+    public static FileReading<UnitFile> UnitText(string text, string file) =>
+        DescriptionBinder.Read(text, file, DescriptionKind.Unit, UnitTable.Table);
 
     /// <summary>Reads a mix from its text.</summary>
     /// <inheritdoc cref="UnitText"/>
-    public static FileReading<DryMix> MixText(string text, string file) => DescriptionBinder.Read(text, file, DescriptionKind.Mix, MixTable.Table);
+    public static FileReading<DryMix> MixText(string text, string file) =>
+        DescriptionBinder.Read(text, file, DescriptionKind.Mix, MixTable.Table);
 
     /// <summary>Reads a printer from its text.</summary>
     /// <inheritdoc cref="UnitText"/>
@@ -88,11 +91,13 @@ public static class DescriptionReader
 
     /// <summary>Reads a site from its text.</summary>
     /// <inheritdoc cref="UnitText"/>
-    public static FileReading<Site> SiteText(string text, string file) => DescriptionBinder.Read(text, file, DescriptionKind.Site, SiteTable.Table);
+    public static FileReading<Site> SiteText(string text, string file) =>
+        DescriptionBinder.Read(text, file, DescriptionKind.Site, SiteTable.Table);
 
     /// <summary>Reads an order from its text.</summary>
     /// <inheritdoc cref="UnitText"/>
-    public static FileReading<Order> OrderText(string text, string file) => DescriptionBinder.Read(text, file, DescriptionKind.Order, OrderTable.Table);
+    public static FileReading<Order> OrderText(string text, string file) =>
+        DescriptionBinder.Read(text, file, DescriptionKind.Order, OrderTable.Table);
 
     /// <summary>Reads a night's description from its text.</summary>
     /// <inheritdoc cref="UnitText"/>

@@ -12,6 +12,7 @@ internal sealed class JobReader(ReadOptions options)
     private readonly DiagnosticBag findings = new();
     private readonly SourceMaps sources = new();
     private readonly List<InputFile> inputs = [];
+    private bool rootIsMissing;
 
     /// <summary>Reads a unit's file and what goes with it.</summary>
     /// <param name="unitPath">Path, relative to the current folder.</param>
@@ -24,8 +25,10 @@ internal sealed class JobReader(ReadOptions options)
             ?? OpenReferenced(options.Mix is null, unit, unit?.Value?.Mix, "mix", DescriptionKind.Mix, DescriptionReader.MixText);
         bool tonightNamesPrinter = tonight?.Value?.Printer is not null;
         Opened<PrinterFile>? printer = OpenNamed(options.Printer, "printer", DescriptionKind.Printer, DescriptionReader.PrinterText)
-            ?? OpenReferenced(options.Printer is null, tonight, tonight?.Value?.Printer, "printer", DescriptionKind.Printer, DescriptionReader.PrinterText)
-            ?? OpenReferenced(options.Printer is null && !tonightNamesPrinter, unit, unit?.Value?.Printer, "printer", DescriptionKind.Printer, DescriptionReader.PrinterText);
+            ?? OpenReferenced(options.Printer is null, tonight, tonight?.Value?.Printer, "printer", DescriptionKind.Printer,
+                DescriptionReader.PrinterText)
+            ?? OpenReferenced(options.Printer is null && !tonightNamesPrinter, unit, unit?.Value?.Printer, "printer",
+                DescriptionKind.Printer, DescriptionReader.PrinterText);
         Opened<NeedleTable>? needles = OpenNeedles(tonight, printer);
         Opened<Site>? site = OpenNamed(options.Site, "site", DescriptionKind.Site, DescriptionReader.SiteText)
             ?? OpenReferenced(options.Site is null, unit, unit?.Value?.Site, "site", DescriptionKind.Site, DescriptionReader.SiteText);
@@ -89,7 +92,20 @@ internal sealed class JobReader(ReadOptions options)
         }
 
         string full = Path.GetFullPath(path);
-        return Open(new FileRequest(full, path, null, null, null), role, kind, read, () => RootFolder.Find(full, options.Root, findings));
+        return Open(new FileRequest(full, path, null, null, null), role, kind, read, () => RootOf(full));
+    }
+
+    // A root that is stated and does not exist is a single fault, however many files are named.
+    private string? RootOf(string fullPath)
+    {
+        if (rootIsMissing)
+        {
+            return null;
+        }
+
+        string? root = RootFolder.Find(fullPath, options.Root, findings);
+        rootIsMissing = root is null;
+        return root;
     }
 
     // A file that another description names.
@@ -107,7 +123,8 @@ internal sealed class JobReader(ReadOptions options)
         string shown = ShownPath.Beside(by.Text.Shown, reference);
         if (Path.IsPathRooted(reference))
         {
-            findings.Add(FileFindings.OutsideRoot.At($"`{reference}` is an absolute path", "write the path relative to this file", key, by.Source.Find(role)));
+            findings.Add(FileFindings.OutsideRoot.At($"`{reference}` is an absolute path", "write the path relative to this file", key,
+                by.Source.Find(role)));
             return null;
         }
 
@@ -115,7 +132,8 @@ internal sealed class JobReader(ReadOptions options)
         return Open(new FileRequest(full, shown, by.Root, by.Source.Find(role), key), role, kind, read, () => by.Root);
     }
 
-    private Opened<T>? Open<T>(FileRequest request, string role, DescriptionKind? kind, Func<string, string, FileReading<T>> read, Func<string?> root)
+    private Opened<T>? Open<T>(FileRequest request, string role, DescriptionKind? kind, Func<string, string, FileReading<T>> read,
+        Func<string?> root)
         where T : class
     {
         if (FileLoader.Load(request, findings) is not { } text)
@@ -144,7 +162,8 @@ internal sealed class JobReader(ReadOptions options)
     {
         if (named is null)
         {
-            findings.Add(DescriptionFindings.NoFileNamed.At($"no {role} is named", $"add `{role}:` with the path of a {role} file, or name one with --{role}", new KeyPath(DescriptionKind.Unit, "")));
+            findings.Add(DescriptionFindings.NoFileNamed.At($"no {role} is named",
+                $"add `{role}:` with the path of a {role} file, or name one with --{role}", new KeyPath(DescriptionKind.Unit, "")));
         }
     }
 
@@ -153,7 +172,8 @@ internal sealed class JobReader(ReadOptions options)
     {
         if (mix is not null && tonight?.LooseDensity is { } loose && mix.Porosity(loose) <= mix.Wetting.Residual)
         {
-            findings.Add(DescriptionFindings.NoPoreSpace.At($"tonight's loose density of {loose.KilogramsPerCubicMetre} kg/m3 leaves no pores for water in `{mix.Name}`",
+            findings.Add(DescriptionFindings.NoPoreSpace.At(
+                $"tonight's loose density of {loose.KilogramsPerCubicMetre} kg/m3 leaves no pores for water in `{mix.Name}`",
                 "check tonight's loose density, or whether the right mix is named", new KeyPath(DescriptionKind.Tonight, "loose_density")));
         }
     }

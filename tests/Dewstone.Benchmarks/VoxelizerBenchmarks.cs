@@ -7,7 +7,10 @@ using Dewstone.Model.Results;
 
 namespace Dewstone.Benchmarks;
 
-/// <summary>Filling 22 x 22 x 19 voxels of 50 mm at 8 cells a side (4.7 million cells) with a 900 mm block: two tunnels, 18 niches, relief, a solid foot.</summary>
+/// <summary>
+/// Filling 22 x 22 x 19 voxels of 50 mm at 8 cells a side (4.7 million cells) with a 900 mm block: two tunnels, 18 niches, relief, a solid
+/// foot.
+/// </summary>
 public class VoxelizerBenchmarks
 {
     private static readonly CellGrid Grid = CellGrid.Over(
@@ -60,7 +63,8 @@ public class VoxelizerBenchmarks
                 Seed = 11,
             },
         ],
-        Keep = [new KeepZone { Name = "foot", Form = new BlockForm { Centre = new Point3(0.45, 0.45, 0.05), Size = new Size3(0.9, 0.9, 0.1) } }],
+        Keep = [new KeepZone { Name = "foot",
+            Form = new BlockForm { Centre = new Point3(0.45, 0.45, 0.05), Size = new Size3(0.9, 0.9, 0.1) } }],
     };
 
     private readonly ReefShape shape = ReefShapeBuilder.Build(Block).Shape;

@@ -30,7 +30,7 @@ internal sealed class TinyDisk : IDisposable
     {
         try
         {
-            using Process process = Process.Start(new ProcessStartInfo(program, words) { RedirectStandardError = true })!;
+            using Process process = Process.Start(new ProcessStartInfo(program, words) { RedirectStandardError = true, UseShellExecute = false })!;
             process.WaitForExit();
             return process.ExitCode == 0;
         }

@@ -142,6 +142,13 @@ internal static class Samples
     };
 
     /// <summary>A small printer: a bin of whole pitches, 50 mm pitch and layer, its head covering the bin.</summary>
+    /// <summary>A job whose full voxel gets water/cement 0.52 exactly, closed pockets included: a narrow band, and a window long enough to reach the corners.</summary>
+    public static JobDescription Pinned(JobDescription job) => job with
+    {
+        Unit = job.Unit with { Require = job.Unit.Require with { WaterCement = job.Unit.Require.WaterCement ?? new WaterCementBand(0.50, 0.54, 0.9) } },
+        Mix = job.Mix with { Hardening = job.Mix.Hardening with { Window = new Duration(3600) } },
+    };
+
     public static Printer SmallPrinter(int columns, int rows, int layers)
     {
         Printer yard = YardPrinter();

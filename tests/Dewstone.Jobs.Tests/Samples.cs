@@ -71,7 +71,11 @@ internal static class Samples
         Bin = new Bin(new Length(0.6), new Length(0.4), new Length(0.5)),
         Grid = new NeedleGrid
         {
-            Pitch = new Length(0.05), LayerHeight = new Length(0.05), OriginX = new Length(0.025), OriginY = new Length(0.025), UnderLayers = 1,
+            Pitch = new Length(0.05),
+            LayerHeight = new Length(0.05),
+            OriginX = new Length(0.025),
+            OriginY = new Length(0.025),
+            UnderLayers = 1,
         },
         Head = new Head { Columns = 12, Rows = 8, CanShiftLayers = true },
         Needle = new Model.Description.Needle
@@ -107,7 +111,11 @@ internal static class Samples
         Blend = new Length(0.005),
         Relief = new Relief
         {
-            Amplitude = new Length(0.002), ShortestLength = new Length(0.02), LongestLength = new Length(0.06), Faces = FaceSet.Sides | FaceSet.Top, Seed = 7,
+            Amplitude = new Length(0.002),
+            ShortestLength = new Length(0.02),
+            LongestLength = new Length(0.06),
+            Faces = FaceSet.Sides | FaceSet.Top,
+            Seed = 7,
         },
         Tunnels =
         [
@@ -166,13 +174,20 @@ internal static class Samples
             Timeline = timeline,
             Schedule = new DoseSchedule
             {
-                LayerSpreadSeconds = [50.0, 100.0, 172.0], DoseStartSeconds = new double[Lattice.Count], PumpSeconds = new double[Lattice.Count],
+                LayerSpreadSeconds = [50.0, 100.0, 172.0],
+                DoseStartSeconds = new double[Lattice.Count],
+                PumpSeconds = new double[Lattice.Count],
             },
             Moisture = moisture,
             Solid = new SolidSummary
             {
-                TargetCubicMetres = 0.0004, HardenedCubicMetres = 0.00038123456789, ShapeMatch = 0.91, WaterInHardenedCubicMetres = water, MeanWaterCement = 0.5,
-                LargestWaterCement = 0.65, ShareInBand = 0.97,
+                TargetCubicMetres = 0.0004,
+                HardenedCubicMetres = 0.00038123456789,
+                ShapeMatch = 0.91,
+                WaterInHardenedCubicMetres = water,
+                MeanWaterCement = 0.5,
+                LargestWaterCement = 0.65,
+                ShareInBand = 0.97,
             },
             Estimate = EstimateOf(doses, timeline),
             Requirements =

@@ -57,7 +57,7 @@ internal static class OutcomeText
         foreach (RequirementResult r in job.Requirements)
         {
             string verdict = r.Met ? "met" : r.AcceptedBecause is null ? "NOT MET" : "released";
-            text.Append($"  {verdict,-8} {Figure(r.Value, r.Unit),10} (asked {r.Op} {Figure(r.Limit, r.Unit)})  {r.Quantity}\n");
+            text.Append($"  {verdict,-8} {r.Quantity}: {Figure(r.Value, r.Unit)}, asked {r.Op} {Figure(r.Limit, r.Unit)}\n");
         }
     }
 
@@ -69,6 +69,7 @@ internal static class OutcomeText
         Line(text, "mix", $"{Round(e.SpreadKilograms)} kg to spread: {Round(e.HardenedDryKilograms)} kg harden, {Round(e.ReusableKilograms)} kg can be used again, {Round(e.LostKilograms)} kg lost");
         Line(text, "water", $"{e.WaterCubicMetres * 1000.0:0.0} L in {doses} doses over {job.Lattice.Layers} layers, and {e.FlushCubicMetres * 1000.0:0.0} L to flush");
         Line(text, "time", $"{Minutes(e.PrintSeconds)} printing after {Minutes(e.SetupSeconds)} of setup");
+        Line(text, "tonight", NightText.Of(job.Description));
         Line(text, "carbon and cost", $"{Round(e.CarbonKilograms)} kg CO2, {e.Cost:0.00} {e.Currency} (materials used up)");
     }
 
@@ -76,7 +77,7 @@ internal static class OutcomeText
 
     private static string Figure(double value, string unit) => unit switch
     {
-        "1" => $"{value:0.000}",
+        "1" => $"{value:0.###}",
         "%" => $"{value:0.0} %",
         _ => $"{value:0.#} {unit}",
     };

@@ -57,14 +57,8 @@ public static class DoseCheck
 
     private static void CheckLean(NominalDose nominal, List<Diagnostic> findings)
     {
-        if (nominal.ClosingMillilitres is not { } closing)
-        {
-            findings.Add(WettingFindings.LeanDose.At(
-                "No dose reaches the corners between needles of this pitch before the mix sets; dry pockets stay inside the solid.",
-                "Use a finer pitch, lower layers or a mix that wets faster, or look at the deep pockets in the plates before printing.",
-                new KeyPath(DescriptionKind.Mix, "wetting")));
-        }
-        else if (nominal.Millilitres < closing)
+        double closing = nominal.ClosingMillilitres;
+        if (nominal.Millilitres < closing)
         {
             double closingWaterCement = nominal.WaterCement * closing / nominal.Millilitres;
             findings.Add(WettingFindings.LeanDose.At(

@@ -70,7 +70,8 @@ internal static class FeaturePlaceCheck
             if (touches) { return; }
             string where = unit.Tunnels[opening.Tunnel] is AxisTunnel ? "at" : "path";
             findings.Add(ShapeFindings.TunnelMisses.At(
-                $"the tunnel \"{opening.Name}\" passes beside the outer box", "bring its centre line into the box; coordinates run from its lower corner",
+                $"the tunnel \"{opening.Name}\" passes beside the outer box",
+                "bring its centre line into the box; coordinates run from its lower corner",
                 UnitKeys.Tunnel(opening.Tunnel).Key(where)));
             return;
         }
@@ -78,13 +79,15 @@ internal static class FeaturePlaceCheck
         if (!touches)
         {
             findings.Add(ShapeFindings.CavityOutside.At(
-                $"the cavity \"{opening.Name}\" lies outside the outer box", "bring its centre into the box or onto a face; coordinates run from its lower corner",
+                $"the cavity \"{opening.Name}\" lies outside the outer box",
+                "bring its centre into the box or onto a face; coordinates run from its lower corner",
                 key.Key("centre")));
         }
         else if (!open)
         {
             findings.Add(ShapeFindings.CavityClosed.At(
-                $"the cavity \"{opening.Name}\" opens nowhere: it keeps its loose mix", "move it to a face or let a tunnel cut it, or accept that the loose mix stays",
+                $"the cavity \"{opening.Name}\" opens nowhere: it keeps its loose mix",
+                "move it to a face or let a tunnel cut it, or accept that the loose mix stays",
                 key.Key("centre")));
         }
     }
@@ -117,7 +120,8 @@ internal static class FeaturePlaceCheck
         if (!OpeningGaps.Overlaps(shape.Keep, index, shape.Box))
         {
             findings.Add(ShapeFindings.KeepOutside.At(
-                $"the keep zone \"{zone.Name}\" lies outside the outer box and keeps nothing", "bring it into the box; coordinates run from its lower corner",
+                $"the keep zone \"{zone.Name}\" lies outside the outer box and keeps nothing",
+                "bring it into the box; coordinates run from its lower corner",
                 UnitKeys.Keep(index).Key(UnitKeys.Form(zone.Form)).Key("centre")));
             return;
         }
@@ -125,7 +129,8 @@ internal static class FeaturePlaceCheck
         {
             if (Blocked(CentreLine(unit.Tunnels[i], shape.Box), shape, index) is not Point3 place) { continue; }
             findings.Add(ShapeFindings.KeepBlocksTunnel.At(
-                $"the keep zone \"{zone.Name}\" lies across the tunnel \"{unit.Tunnels[i].Name}\"", "move one of them, or make the keep zone smaller",
+                $"the keep zone \"{zone.Name}\" lies across the tunnel \"{unit.Tunnels[i].Name}\"",
+                "move one of them, or make the keep zone smaller",
                 UnitKeys.Keep(index)) with
             {
                 Where = place,

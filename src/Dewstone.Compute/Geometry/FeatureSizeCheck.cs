@@ -65,7 +65,8 @@ internal sealed class FeatureSizeCheck
         }
         else if (cavity is ScatteredCavities scatter)
         {
-            Least($"the scatter \"{cavity.Name}\"", "least diameter", scatter.LeastDiameter.Metres, Either, key.Key("scatter").Key("diameter"));
+            Least($"the scatter \"{cavity.Name}\"",
+                "least diameter", scatter.LeastDiameter.Metres, Either, key.Key("scatter").Key("diameter"));
             Clear(says, cavity.Clear, scatter.LeastDiameter.Metres, key);
         }
     }

@@ -4,14 +4,15 @@ namespace Dewstone.Compute.Geometry;
 
 /// <summary>The circular fillet: how two surfaces of the solid are joined where they meet in an edge.</summary>
 /// <remarks>
-/// Each surface bounds the solid by a distance a (negative in the solid) with outward direction n. Without a fillet the solid is max(a, b). With radius r,
-/// both planes are set back by r and the distance to the edge of the set-back wedge, less r, is taken where that edge is the nearest: with u = a + r,
-/// v = b + r, c = n_a . n_b it is sqrt((u^2 + v^2 - 2 u v c) / (1 - c^2)) - r as long as u > c v and v > c u, else max(a, b). For planes this is the exact
-/// distance to an edge rounded by an arc of radius r, at any angle; parallel surfaces (c = 1), such as the floors of two tunnels at one height, are left
-/// alone. At 90 degrees it takes away (1 - pi/4) r^2 per length. Derived here.
-/// Limits: a curved surface counts as its tangent plane, which puts the surface off the true arc by about r^2 / (2 (R + r)) at most where R is its radius
-/// (2 mm of 25 mm at the mouth of a 140 mm ball). c is taken as at least -0.5. A lip sharper than 60 degrees is cut back a little less than the arc would, and a wall between two openings that do
-/// not meet stays as long as it is thicker than r (an arc through both sides would eat walls under 2 r).
+/// Each surface bounds the solid by a distance a (negative in the solid) with outward direction n. Without a fillet the solid is max(a, b).
+/// With radius r, both planes are set back by r and the distance to the edge of the set-back wedge, less r, is taken where that edge is the
+/// nearest: with u = a + r, v = b + r, c = n_a . n_b it is sqrt((u^2 + v^2 - 2 u v c) / (1 - c^2)) - r as long as u > c v and v > c u, else
+/// max(a, b). For planes this is the exact distance to an edge rounded by an arc of radius r, at any angle; parallel surfaces (c = 1), such
+/// as the floors of two tunnels at one height, are left alone. At 90 degrees it takes away (1 - pi/4) r^2 per length. Derived here.
+/// Limits: a curved surface counts as its tangent plane, which puts the surface off the true arc by about r^2 / (2 (R + r)) at most where R
+/// is its radius (2 mm of 25 mm at the mouth of a 140 mm ball). c is taken as at least -0.5. A lip sharper than 60 degrees is cut back a
+/// little less than the arc would, and a wall between two openings that do not meet stays as long as it is thicker than r (an arc through
+/// both sides would eat walls under 2 r).
 /// </remarks>
 internal static class Fillet
 {

@@ -52,8 +52,9 @@ internal static class Forms
     /// <summary>Nearest point of an ellipsoid's surface, by Newton's method on the distance equation.</summary>
     /// <remarks>
     /// With half axes e and p in the first octant the nearest point is e^2 p / (t + e^2), where t is the root right of -min(e^2) of
-    /// G(t) = sum (e p / (t + e^2))^2 - 1. G falls and is convex there, so Newton from the left climbs to the root. Source: Eberly 2013, Distance from a
-    /// Point to an Ellipse, an Ellipsoid, or a Hyperellipsoid (from memory). A coordinate of 0 is nudged by 1e-12 of its axis: a picometre.
+    /// G(t) = sum (e p / (t + e^2))^2 - 1. G falls and is convex there, so Newton from the left climbs to the root. Source: Eberly 2013,
+    /// Distance from a Point to an Ellipse, an Ellipsoid, or a Hyperellipsoid (from memory). A coordinate of 0 is nudged by 1e-12 of its
+    /// axis: a picometre.
     /// </remarks>
     /// <param name="p">Point from the centre, metres.</param>
     /// <param name="half">Half axes, metres.</param>

@@ -4,9 +4,9 @@ namespace Dewstone.Compute.Geometry;
 
 /// <summary>Distances between openings, and between openings and outer faces, within the outer box.</summary>
 /// <remarks>
-/// The parts of openings are convex, so going to and fro between the nearest points of two of them, kept in the box, ends at their least distance
-/// (Cheney, Goldstein 1959, Proximity Maps for Convex Sets, for two sets; the box as a third makes it an estimate from above). Fillets and relief are not
-/// heeded.
+/// The parts of openings are convex, so going to and fro between the nearest points of two of them, kept in the box, ends at their least
+/// distance (Cheney, Goldstein 1959, Proximity Maps for Convex Sets, for two sets; the box as a third makes it an estimate from above).
+/// Fillets and relief are not heeded.
 /// </remarks>
 internal sealed class OpeningGaps
 {
@@ -30,7 +30,9 @@ internal sealed class OpeningGaps
         }
     }
 
-    /// <summary>For each opening the gap to west, east, south, north, bottom and top, metres, and its middle; 0 when it reaches that face.</summary>
+    /// <summary>
+    /// For each opening the gap to west, east, south, north, bottom and top, metres, and its middle; 0 when it reaches that face.
+    /// </summary>
     public List<(double Gap, Point3 Middle)[]> Faces { get; }
 
     /// <summary>Whether an opening breaks a face.</summary>

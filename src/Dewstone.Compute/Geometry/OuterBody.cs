@@ -5,9 +5,10 @@ namespace Dewstone.Compute.Geometry;
 
 /// <summary>The rounded outer box with its relief: what openings are cut from.</summary>
 /// <remarks>
-/// Plain box: exact distance. With q = |p - centre| - (half - r) it is |max(q, 0)| + min(max(qx, qy, qz), 0) - r (common knowledge; exact inside and out).
-/// Relief (frozen for version 1) adds amplitude x noise x weight to that distance, so a point deeper than the amplitude always stays. The weight is 0 on
-/// faces that are not named and grows, cubic-faded, to 1 where the nearest named face is nearer than every other face by one shortest wavelength.
+/// Plain box: exact distance. With q = |p - centre| - (half - r) it is |max(q, 0)| + min(max(qx, qy, qz), 0) - r (common knowledge; exact
+/// inside and out). Relief (frozen for version 1) adds amplitude x noise x weight to that distance, so a point deeper than the amplitude
+/// always stays. The weight is 0 on faces that are not named and grows, cubic-faded, to 1 where the nearest named face is nearer than every
+/// other face by one shortest wavelength.
 /// </remarks>
 internal sealed class OuterBody
 {
@@ -67,13 +68,24 @@ internal sealed class OuterBody
     /// <param name="y">y, metres.</param>
     /// <param name="z">z, metres.</param>
     /// <returns>Metres.</returns>
-    public double Relieved(double x, double y, double z)
+    public double Relieved(double x, double y, double z) => Relieved(x, y, z, Plain(x, y, z));
+
+    /// <summary>As the other, with the plain distance at hand.</summary>
+    /// <param name="x">x, metres, unit frame.</param>
+    /// <param name="y">y, metres.</param>
+    /// <param name="z">z, metres.</param>
+    /// <param name="plain">Plain distance at the point, metres.</param>
+    /// <returns>Metres.</returns>
+    public double Relieved(double x, double y, double z, double plain)
     {
-        double plain = Plain(x, y, z);
-        return noise is null ? plain : plain + AmplitudeMetres * (noise.Value(x, y, z) * Weight(x, y, z));
+        if (noise is null) { return plain; }
+        double weight = Weight(x, y, z);
+        return weight > 0.0 ? plain + AmplitudeMetres * (noise.Value(x, y, z) * weight) : plain;
     }
 
-    /// <summary>Outward direction used for fillets: that of a box rounded by at least the blend radius, so that it turns no faster than the fillet.</summary>
+    /// <summary>
+    /// Outward direction used for fillets: that of a box rounded by at least the blend radius, so that it turns no faster than the fillet.
+    /// </summary>
     /// <param name="x">x, metres, unit frame.</param>
     /// <param name="y">y, metres.</param>
     /// <param name="z">z, metres.</param>

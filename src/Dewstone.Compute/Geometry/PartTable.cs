@@ -2,7 +2,10 @@ using Dewstone.Model.Quantities;
 
 namespace Dewstone.Compute.Geometry;
 
-/// <summary>Simple bodies as flat arrays, so that looking one up costs a switch and no virtual call. Distances are exact, metres, unit frame, negative inside.</summary>
+/// <summary>
+/// Simple bodies as flat arrays, so that looking one up costs a switch and no virtual call. Distances are exact, metres, unit frame,
+/// negative inside.
+/// </summary>
 internal sealed class PartTable
 {
     private const int Stride = 17;

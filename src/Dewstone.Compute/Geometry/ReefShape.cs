@@ -5,10 +5,11 @@ namespace Dewstone.Compute.Geometry;
 /// <summary>The wanted solid of a reef unit as a signed distance. Made by <see cref="ReefShapeBuilder"/>; never changes.</summary>
 /// <remarks>
 /// solid = (outer body with relief, less all openings, edges filleted) or (keep zones and outer body with relief).
-/// The parts (outer box, openings, keep zones) have exact distances. The value of the whole: its sign and zero are exact; where one surface is near it is the
-/// exact distance to that surface; near a fillet of flat surfaces it is exact too, near a fillet of curved ones it bends by at most
-/// <see cref="Lipschitz"/>; under relief it is the distance plus the depth removed. In the void it is at least the greatest part's distance, so a ball of
-/// that radius is free, and at most one blend radius more.
+/// The parts (outer box, openings, keep zones) have exact distances. The value of the whole: its sign and zero are exact; where one surface
+/// is near it is the exact distance to that surface; near a fillet of flat surfaces it is exact too, near a fillet of curved ones it bends
+/// by at most
+/// <see cref="Lipschitz"/>; under relief it is the distance plus the depth removed. In the void it is at least the greatest part's
+/// distance, so a ball of that radius is free, and at most one blend radius more.
 /// Computed with + - * / and square roots in one order only: the same bits on every machine.
 /// </remarks>
 public sealed class ReefShape
@@ -38,8 +39,8 @@ public sealed class ReefShape
     public IReadOnlyList<ShapeOpening> Named { get; }
 
     /// <summary>
-    /// Bound of the slope of <see cref="SignedDistance"/> in the solid, 1: 1 for plain surfaces, plus the slope of the relief, plus 2 with a blend radius
-    /// (derived for two surfaces that meet; three that meet in a corner are held to it by test).
+    /// Bound of the slope of <see cref="SignedDistance"/> in the solid, 1: 1 for plain surfaces, plus the slope of the relief, plus 2 with
+    /// a blend radius (derived for two surfaces that meet; three that meet in a corner are held to it by test).
     /// </summary>
     public double Lipschitz => 1.0 + Body.ReliefSlope + (BlendMetres > 0.0 ? 2.0 : 0.0);
 
@@ -79,19 +80,27 @@ public sealed class ReefShape
         return least;
     }
 
-    /// <summary>Signed distance from the parts that matter near a point; the caller has made sure that the others are out of reach.</summary>
+    /// <summary>
+    /// Signed distance from the parts that matter near a point; the caller has made sure that the others are out of reach.
+    /// </summary>
+    /// <param name="x">x, metres, unit frame.</param>
+    /// <param name="y">y, metres.</param>
+    /// <param name="z">z, metres.</param>
+    /// <param name="openings">Parts of openings in reach, in their order.</param>
+    /// <param name="keep">Keep zones in reach.</param>
+    /// <returns>Metres, negative in the solid.</returns>
     internal double Value(double x, double y, double z, ReadOnlySpan<int> openings, ReadOnlySpan<int> keep)
     {
+        double value = Cut(x, y, z, openings);
+        if (value <= 0.0 || keep.IsEmpty) { return value; }
         double body = Body.Relieved(x, y, z);
-        double value = Cut(x, y, z, body, openings);
-        if (value <= 0.0) { return value; }
         foreach (int zone in keep) { value = Math.Min(value, Math.Max(body, Keep.Distance(zone, x, y, z))); }
         return value;
     }
 
-    private double Cut(double x, double y, double z, double body, ReadOnlySpan<int> openings)
+    private double Cut(double x, double y, double z, ReadOnlySpan<int> openings)
     {
-        double far = -Fillet.Reach * BlendMetres, greatest = double.NegativeInfinity, joined = 0.0;
+        double far = -Fillet.Reach * BlendMetres, greatest = double.NegativeInfinity, joined = double.NegativeInfinity;
         Point3 normal = default;
         int first = -1;
         bool turned = false;
@@ -114,8 +123,12 @@ public sealed class ReefShape
                 joined = Fillet.Join(joined, ref normal, a, Inward(part, x, y, z), BlendMetres);
             }
         }
-        if (first < 0) { return Math.Max(greatest, body); }
-        if (body <= far) { return Math.Max(Math.Max(greatest, body), joined); }
+        greatest = Math.Max(greatest, joined);
+        // The noise of the relief is dear: where the body, relief at its deepest, is out of reach, nobody asks for it.
+        double plain = Body.Plain(x, y, z), deepest = plain + Body.AmplitudeMetres;
+        if (deepest <= far && deepest <= greatest) { return greatest; }
+        double body = Body.Relieved(x, y, z, plain);
+        if (first < 0 || body <= far) { return Math.Max(greatest, body); }
         if (!turned) { normal = Inward(first, x, y, z); }
         return Math.Max(greatest, Fillet.Join(joined, ref normal, body, Body.Normal(x, y, z), BlendMetres));
     }

@@ -4,13 +4,16 @@ using Dewstone.Model.Quantities;
 
 namespace Dewstone.Compute.Geometry;
 
-/// <summary>Smooth seeded noise of 0 to 1 over a unit's box: lattices of random fractions, cubic-faded between their points, summed.</summary>
+/// <summary>
+/// Smooth seeded noise of 0 to 1 over a unit's box: lattices of random fractions, cubic-faded between their points, summed.
+/// </summary>
 /// <remarks>
-/// Frozen for version 1. Wavelengths: the longest, halved as long as the half is above the shortest, then the shortest. A lattice has two points a
-/// wavelength; its weight is its wavelength over the sum of all. Between points each axis is faded by t t (3 - 2 t) and the eight values are
-/// interpolated x first, then y, then z. The value of point (i, j, k) of lattice o is draw o 2^60 + k 2^40 + j 2^20 + i of the feature's draws,
-/// rounded to single precision.
-/// Value noise is common knowledge of computer graphics; the bound of its slope is derived here: each partial derivative is at most 1.5 / spacing.
+/// Frozen for version 1. Wavelengths: the longest, halved as long as the half is above the shortest, then the shortest. A lattice has two
+/// points a wavelength; its weight is its wavelength over the sum of all. Between points each axis is faded by t t (3 - 2 t) and the eight
+/// values are interpolated x first, then y, then z. The value of point (i, j, k) of lattice o is draw o 2^60 + k 2^40 + j 2^20 + i of the
+/// feature's draws, rounded to single precision.
+/// Value noise is common knowledge of computer graphics; the bound of its slope is derived here: each partial derivative is at most 1.5 /
+/// spacing.
 /// </remarks>
 internal sealed class ReliefNoise
 {

@@ -6,13 +6,14 @@ namespace Dewstone.Compute.Geometry;
 
 /// <summary>Scatters hollows over faces or inside by throwing darts.</summary>
 /// <remarks>
-/// Frozen for version 1. A throw takes five draws of feature 1 + index of the cavity: throw t takes draws 5 t to 5 t + 4, counted through the whole
-/// scatter. Draw 0: the face, by area of the named faces, in the order west, east, south, north, bottom, top. Draws 1 and 2: the place on the face along
-/// its two axes in the order x, y, z (inside: draws 0, 1, 2 are x, y, z). Draw 3: the diameter, evenly between its limits. Draw 4: depth of the centre below the
-/// face, radius x (0.2 + 0.3 draw), so that the mouth is 0.87 to 0.98 of the diameter and the lip no sharper than 60 degrees.
-/// Places run over the box or the band, whichever is narrower; a throw is refused when the centre lies outside a band, or the ball keeps less than 3/4 of the
-/// gap to a face it does not open to, less than the gap to a tunnel, a formed cavity or a hollow placed before, or touches a keep zone. Inside, the ball keeps the
-/// gap to the outer body, relief at its deepest. A hollow has 10,000 throws; the scatter ends at the first that finds no room.
+/// Frozen for version 1. A throw takes five draws of feature 1 + index of the cavity: throw t takes draws 5 t to 5 t + 4, counted through
+/// the whole scatter. Draw 0: the face, by area of the named faces, in the order west, east, south, north, bottom, top. Draws 1 and 2: the
+/// place on the face along its two axes in the order x, y, z (inside: draws 0, 1, 2 are x, y, z). Draw 3: the diameter, evenly between its
+/// limits. Draw 4: depth of the centre below the face, radius x (0.2 + 0.3 draw), so that the mouth is 0.87 to 0.98 of the diameter and the
+/// lip no sharper than 60 degrees. Places run over the box or the band, whichever is narrower; a throw is refused when the centre lies
+/// outside a band, or the ball keeps less than 3/4 of the gap to a face it does not open to, less than the gap to a tunnel, a formed cavity
+/// or a hollow placed before, or touches a keep zone. Inside, the ball keeps the gap to the outer body, relief at its deepest. A hollow has
+/// 10,000 throws; the scatter ends at the first that finds no room.
 /// </remarks>
 internal sealed class ScatterPlacer(ReefUnit unit, int cavity, ScatteredCavities scatter, OuterBody body, PartTable openings, PartTable keep)
 {

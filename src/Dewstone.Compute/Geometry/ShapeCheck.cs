@@ -4,8 +4,13 @@ using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Geometry;
 
-/// <summary>Finds what is impossible or doubtful about a unit's shape on a printer's grid: findings DW2xxx but the scatter's own, which its builder raises.</summary>
-/// <remarks>What can be told from single values, such as names used twice and roundings larger than half a side, is found when the text is read.</remarks>
+/// <summary>
+/// Finds what is impossible or doubtful about a unit's shape on a printer's grid: findings DW2xxx but the scatter's own, which its builder
+/// raises.
+/// </summary>
+/// <remarks>
+/// What can be told from single values, such as names used twice and roundings larger than half a side, is found when the text is read.
+/// </remarks>
 public static class ShapeCheck
 {
     /// <summary>Checks a shape.</summary>
@@ -30,7 +35,8 @@ public static class ShapeCheck
         if (IsEmpty(shape))
         {
             findings.Add(ShapeFindings.NothingLeft.At(
-                "the openings take away the whole body", "make the openings smaller, or name what must stay under keep", UnitKeys.Top("box")));
+                "the openings take away the whole body", "make the openings smaller, or name what must stay under keep",
+                UnitKeys.Top("box")));
         }
         return findings.Items;
     }

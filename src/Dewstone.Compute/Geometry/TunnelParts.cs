@@ -91,7 +91,8 @@ internal static class TunnelParts
         }
     }
 
-    // How far a stretch must run past a bend so that its outer side meets the next one's: half size in the bend's plane x tan(half the turn).
+    // How far a stretch must run past a bend so that its outer side meets the next one's: half size in the bend's plane x tan(half the
+    // turn).
     private static double Mitre(Point3 from, Point3 to, Point3 across, Point3 up, RectangularSection section)
     {
         double cosine = Math.Max(Forms.Dot(from, to), -0.9);

@@ -150,7 +150,8 @@ internal sealed class VoxelSlab
                 left + ((i & 1) == 0 ? 0.5 : 1.5) * h, front + ((i & 2) == 0 ? 0.5 : 1.5) * h, low + ((i & 4) == 0 ? 0.5 : 1.5) * hz));
             d[i] = shape.Value(p.X, p.Y, p.Z, parts, keep);
         }
-        // Differences over one sample distance, times that distance: the slope times the eighth's own edge. Pairs first, so that mirrored cells agree.
+        // Differences over one sample distance, times that distance: the slope times the eighth's own edge. Pairs first, so that mirrored
+        // cells agree.
         double gx = (d[1] - d[0] + (d[3] - d[2]) + (d[5] - d[4] + (d[7] - d[6]))) / 4.0;
         double gy = (d[2] - d[0] + (d[3] - d[1]) + (d[6] - d[4] + (d[7] - d[5]))) / 4.0;
         double gz = (d[4] - d[0] + (d[5] - d[1]) + (d[6] - d[2] + (d[7] - d[3]))) / 4.0;

@@ -6,12 +6,12 @@ namespace Dewstone.Compute.Geometry;
 
 /// <summary>Fills the fine cells with the share of each that is wanted solid.</summary>
 /// <remarks>
-/// Blocks of 8 x 8 x 8 cells, then 4, 2 and 1, are decided whole by the exact distances of the parts at their centre; each step down looks only at the parts
-/// still in reach. A cell no bound decides is sampled at 2 x 2 x 2 points. A sample counts 1/2 - d / w, kept to 0..1, where d is the signed distance and w the
-/// standard width of an eighth of the cell across the surface, sqrt(sum (g h)^2) with the slope g of the eight distances: exact for faces along the axes, right
-/// in the mean for other planes, with an error of second order in cell / radius for curved ones. Derived here.
-/// Threads take whole slabs of 8 cells in z; a cell's value depends on nothing but the shape and the cell, and the volume is summed in double precision by
-/// planes of cells, lowest first.
+/// Blocks of 8 x 8 x 8 cells, then 4, 2 and 1, are decided whole by the exact distances of the parts at their centre; each step down looks
+/// only at the parts still in reach. A cell no bound decides is sampled at 2 x 2 x 2 points. A sample counts 1/2 - d / w, kept to 0..1,
+/// where d is the signed distance and w the standard width of an eighth of the cell across the surface, sqrt(sum (g h)^2) with the slope g
+/// of the eight distances: exact for faces along the axes, right in the mean for other planes, with an error of second order in cell /
+/// radius for curved ones. Derived here. Threads take whole slabs of 8 cells in z; a cell's value depends on nothing but the shape and the
+/// cell, and the volume is summed in double precision by planes of cells, lowest first.
 /// </remarks>
 public static class Voxelizer
 {

@@ -6,7 +6,8 @@ namespace Dewstone.Compute.Geometry;
 /// <summary>Finds thin walls between openings that do not meet, and between an opening and a face it does not break.</summary>
 internal static class WallCheck
 {
-    private static readonly string[] FaceNames = ["the west face", "the east face", "the south face", "the north face", "the bottom face", "the top face"];
+    private static readonly string[] FaceNames = ["the west face", "the east face", "the south face", "the north face", "the bottom face",
+        "the top face"];
 
     /// <summary>Checks the walls; of several between the same two features the thinnest is told.</summary>
     /// <param name="shape">The shape.</param>

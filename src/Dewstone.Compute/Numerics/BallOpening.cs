@@ -51,7 +51,9 @@ public static class BallOpening
         byte[] cells, GridShape shape, CellSize size, double radius, OutsideCells outside, Parallelism parallelism) =>
         Dilate(Erode(cells, shape, size, radius, outside, parallelism), shape, size, radius, WithoutSet(outside), parallelism);
 
-    /// <summary>The set cells and all empty ones that no ball moving in the empty cells can reach: narrow gaps fill, inner edges get round.</summary>
+    /// <summary>
+    /// The set cells and all empty ones that no ball moving in the empty cells can reach: narrow gaps fill, inner edges get round.
+    /// </summary>
     /// <param name="cells">0 empty, else set; shape <paramref name="shape"/>.</param>
     /// <param name="shape">Cells along each axis.</param>
     /// <param name="size">Edges of a cell.</param>
@@ -77,10 +79,14 @@ public static class BallOpening
             throw new ArgumentOutOfRangeException(nameof(radius), radius, "The radius of a ball is 0 or more.");
         }
 
+        ArgumentNullException.ThrowIfNull(cells);
+        shape.Require(cells.Length, nameof(cells));
+        size.Require(nameof(size));
+
         // Eroded: everything farther than the reach from any empty cell. Dilated: everything not farther than it from a set one.
         double reach = radius + size.HalfMeanEdge;
         float limit = (float)(reach * reach);
-        float[] squared = DistanceTransform.Squared(cells, shape, size, nearest, outside, parallelism);
+        float[] squared = DistanceTransform.SquaredWithin(cells, shape, size, MathF.BitIncrement(limit), nearest, outside, parallelism);
         byte[] kept = new byte[cells.Length];
         byte far = nearest == Phase.Empty ? (byte)1 : (byte)0;
         byte near = (byte)(1 - far);

@@ -2,10 +2,14 @@ using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Numerics;
 
-/// <summary>Runs independent pieces of work on the threads allowed. Each piece writes its own slots, so no result depends on the threads.</summary>
+/// <summary>
+/// Runs independent pieces of work on the threads allowed. Each piece writes its own slots, so no result depends on the threads.
+/// </summary>
 internal static class Chunks
 {
-    /// <summary>Runs the body once for each stretch of at most <paramref name="length"/> items; the stretches depend on the items only.</summary>
+    /// <summary>
+    /// Runs the body once for each stretch of at most <paramref name="length"/> items; the stretches depend on the items only.
+    /// </summary>
     /// <param name="items">Items in all, 0 or more.</param>
     /// <param name="length">Items a stretch, 1 or more.</param>
     /// <param name="parallelism">Threads allowed.</param>

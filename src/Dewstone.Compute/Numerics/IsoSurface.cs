@@ -55,9 +55,9 @@ public static class IsoSurface
         {
             for (int plane = first; plane < end; plane++)
             {
-                (areas[plane], volumes[plane]) = MeasurePlane(
-                    positions,
-                    triangles.AsSpan(3 * count.FirstTriangleOfPlane[plane], 3 * (count.FirstTriangleOfPlane[plane + 1] - count.FirstTriangleOfPlane[plane])));
+                int start = 3 * count.FirstTriangleOfPlane[plane];
+                int after = 3 * count.FirstTriangleOfPlane[plane + 1];
+                (areas[plane], volumes[plane]) = MeasurePlane(positions, triangles.AsSpan(start..after));
             }
         });
         double area = 0.0;

@@ -15,37 +15,27 @@ public sealed class LevelSurface
     private const int LinesPerHalfCell = 4;
 
     private readonly float[] field;
-    private readonly int nx;
-    private readonly int ny;
-    private readonly int nz;
-    private readonly double cellMetres;
-    private readonly double cellHeightMetres;
+    private readonly GridShape shape;
+    private readonly CellSize size;
     private readonly double floor;
     private readonly double level;
     private readonly int power;
 
     /// <summary>Sets up the surface; nothing is computed yet.</summary>
-    /// <param name="field">Values; index (z * ny + y) * nx + x. Not copied.</param>
-    /// <param name="cells">Cells along x, y and z.</param>
-    /// <param name="cellMetres">Cell edge along x and y, m.</param>
-    /// <param name="cellHeightMetres">Cell edge along z, m.</param>
+    /// <param name="field">Values; index order of <paramref name="shape"/>. Not copied.</param>
+    /// <param name="shape">Cells along each axis.</param>
+    /// <param name="size">Edges of a cell, m.</param>
     /// <param name="level">Value on the surface; above the floor.</param>
     /// <param name="power">Power to interpolate in, 1 or more.</param>
     /// <param name="floor">What is taken off all values; lower ones count as equal to it.</param>
-    public LevelSurface(
-        float[] field, (int Nx, int Ny, int Nz) cells, double cellMetres, double cellHeightMetres, double level, int power, double floor = 0.0)
+    public LevelSurface(float[] field, GridShape shape, CellSize size, double level, int power, double floor = 0.0)
     {
         ArgumentNullException.ThrowIfNull(field);
         ArgumentOutOfRangeException.ThrowIfLessThan(power, 1);
         ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(level, floor);
-        if (field.Length != cells.Nx * cells.Ny * cells.Nz)
-        {
-            throw new ArgumentException($"{field.Length} values do not fill {cells.Nx} x {cells.Ny} x {cells.Nz} cells.", nameof(field));
-        }
-
-        this.field = field;
-        (nx, ny, nz) = cells;
-        (this.cellMetres, this.cellHeightMetres) = (cellMetres, cellHeightMetres);
+        shape.Require(field.Length, nameof(field));
+        size.Require(nameof(size));
+        (this.field, this.shape, this.size) = (field, shape, size);
         (this.floor, this.power) = (floor, power);
         this.level = Elementary.WholePower(level - floor, power);
     }
@@ -67,7 +57,7 @@ public sealed class LevelSurface
         bool side = Contains(start);
 
         // A quarter of a cell: a tongue thinner than that is no surface of this field.
-        double step = Math.Min(cellMetres, cellHeightMetres) / 4.0;
+        double step = Math.Min(size.Width, size.Height) / 4.0;
         double before = 0.0;
         double after = step;
         while (Contains(Along(after)) == side)
@@ -92,7 +82,7 @@ public sealed class LevelSurface
 
     /// <summary>Volume inside the surface, whole box.</summary>
     /// <returns>Volume, m3.</returns>
-    public double VolumeCubicMetres() => VolumeCubicMetres((0, 0, 0), (nx, ny, nz));
+    public double VolumeCubicMetres() => VolumeCubicMetres((0, 0, 0), (shape.Nx, shape.Ny, shape.Nz));
 
     /// <summary>
     /// Volume inside the surface, within a block of cells: on lines along x, four a half cell in y and in z, where the interpolated value is
@@ -118,7 +108,7 @@ public sealed class LevelSurface
             cells += plane;
         }
 
-        return cells * cellMetres * cellMetres * cellHeightMetres;
+        return cells * size.Width * size.Width * size.Height;
     }
 
     private double ShareInside(int x, int y, int z)
@@ -168,7 +158,7 @@ public sealed class LevelSurface
         return b >= level ? (b - level) / (b - a) : 0.0;
     }
 
-    private double At(Point3 point) => AtCells(point.X / cellMetres - 0.5, point.Y / cellMetres - 0.5, point.Z / cellHeightMetres - 0.5);
+    private double At(Point3 point) => AtCells(point.X / size.Width - 0.5, point.Y / size.Width - 0.5, point.Z / size.Height - 0.5);
 
     // Coordinates in cells, whole at cell centres.
     private double AtCells(double x, double y, double z)
@@ -187,10 +177,10 @@ public sealed class LevelSurface
 
     private double Value(int x, int y, int z)
     {
-        int index = (Math.Clamp(z, 0, nz - 1) * ny + Math.Clamp(y, 0, ny - 1)) * nx + Math.Clamp(x, 0, nx - 1);
+        int index = shape.Index(Math.Clamp(x, 0, shape.Nx - 1), Math.Clamp(y, 0, shape.Ny - 1), Math.Clamp(z, 0, shape.Nz - 1));
         return Elementary.WholePower(Math.Max(0.0, field[index] - floor), power);
     }
 
     private bool IsInBox(Point3 p) =>
-        p.X >= 0.0 && p.Y >= 0.0 && p.Z >= 0.0 && p.X <= nx * cellMetres && p.Y <= ny * cellMetres && p.Z <= nz * cellHeightMetres;
+        p.X >= 0.0 && p.Y >= 0.0 && p.Z >= 0.0 && p.X <= shape.Nx * size.Width && p.Y <= shape.Ny * size.Width && p.Z <= shape.Nz * size.Height;
 }

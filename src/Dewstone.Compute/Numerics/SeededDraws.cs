@@ -2,8 +2,8 @@ namespace Dewstone.Compute.Numerics;
 
 /// <summary>The random numbers of one feature of a description: a function of (seed, feature index, draw) and nothing else.</summary>
 /// <remarks>
-/// The feature's own seed is output number "feature" of a SplitMix64 with the description's seed; its draws are the outputs of a SplitMix64 with that
-/// seed. So a draw can be looked up in any order, and features with one seed do not repeat each other.
+/// The feature's own seed is output number "feature" of a SplitMix64 with the description's seed; its draws are the outputs of a SplitMix64
+/// with that seed. So a draw can be looked up in any order, and features with one seed do not repeat each other.
 /// </remarks>
 /// <param name="seed">Seed as the description states it.</param>
 /// <param name="feature">Index of the feature, from 0.</param>

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Dewstone.Compute.Numerics;
 using Dewstone.Model.Description;
@@ -19,6 +20,7 @@ internal sealed class ExponentialPotential(WettingLaw law, double porosity) : Mo
     public override double Diffusivity(double content) => AtSaturation * Elementary.Exp(Exponent * (Saturation(content) - 1.0));
 
     /// <inheritdoc/>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public override void Fill(ReadOnlySpan<float> content, Span<float> potential)
     {
         Vector<float> residual = new((float)Residual);
@@ -31,6 +33,7 @@ internal sealed class ExponentialPotential(WettingLaw law, double porosity) : Mo
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector<float> RaiseLessOne(Vector<float> y)
     {
         Vector<float> p = y * (1f / 5040f) + new Vector<float>(1f / 720f);

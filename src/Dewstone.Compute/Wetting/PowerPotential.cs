@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Dewstone.Compute.Numerics;
 using Dewstone.Model.Description;
@@ -13,6 +14,9 @@ internal sealed class PowerPotential(WettingLaw law, double porosity) : Moisture
     private static readonly float[] LeastSaturations =
         [1e-15f, 1e-10f, 3e-8f, 1e-6f, 1e-5f, 5e-5f, 1.8e-4f, 4.6e-4f, 1e-3f, 1.9e-3f, 3.2e-3f, 5e-3f];
 
+    // Clamped because this is set before the base class has refused an exponent out of range.
+    private readonly float leastSaturation = LeastSaturations[Math.Clamp(law.Exponent, 1, 12) - 1];
+
     /// <summary>A whole power known to the compiler, so that each exponent gets its own straight run of multiplications.</summary>
     private interface IWholePower
     {
@@ -21,8 +25,6 @@ internal sealed class PowerPotential(WettingLaw law, double porosity) : Moisture
 
     /// <inheritdoc/>
     public override double Scale => AtSaturation * Range / (Exponent + 1);
-
-    private float LeastSaturation => LeastSaturations[Exponent - 1];
 
     /// <inheritdoc/>
     public override double Diffusivity(double content) => AtSaturation * Elementary.WholePower(Saturation(content), Exponent);
@@ -47,12 +49,13 @@ internal sealed class PowerPotential(WettingLaw law, double porosity) : Moisture
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Fill<TPower>(ReadOnlySpan<float> content, Span<float> potential)
         where TPower : struct, IWholePower
     {
         Vector<float> residual = new((float)Residual);
         Vector<float> inverse = new((float)(1.0 / Range));
-        Vector<float> least = new(LeastSaturation);
+        Vector<float> least = new(leastSaturation);
         ReadOnlySpan<Vector<float>> from = MemoryMarshal.Cast<float, Vector<float>>(content);
         Span<Vector<float>> to = MemoryMarshal.Cast<float, Vector<float>>(potential)[..from.Length];
         for (int i = 0; i < from.Length; i++)
@@ -62,6 +65,7 @@ internal sealed class PowerPotential(WettingLaw law, double porosity) : Moisture
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector<float> Raise<TPower>(Vector<float> s)
         where TPower : struct, IWholePower
     {

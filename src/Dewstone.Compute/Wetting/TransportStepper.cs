@@ -1,6 +1,3 @@
-using System.Numerics;
-using System.Runtime.CompilerServices;
-
 namespace Dewstone.Compute.Wetting;
 
 /// <summary>
@@ -15,8 +12,6 @@ namespace Dewstone.Compute.Wetting;
 /// the orientation of the field in x and y, so all these give the same bits.</para>
 /// <para>Single precision: a change below 3e-8 in a step is lost. That is nothing over the some hundred or thousand steps of a job, but do
 /// not march a nearly steady field for millions of steps.</para>
-/// <para>The field is stepped in place: the potentials of three planes are kept aside and a plane is overwritten only when no one needs its
-/// old content any more. Rows that are dry and have dry neighbours are passed over.</para>
 /// </remarks>
 internal sealed class TransportStepper
 {
@@ -27,15 +22,11 @@ internal sealed class TransportStepper
     private const int CellsWorthAThread = 60_000;
 
     private readonly MoisturePotential law;
-    private readonly Vector<float> lastLanes;
     private readonly bool[] wetRows;
     private readonly float[] planeLargest;
-    private readonly Sweep[] sweeps;
-    private readonly int lanesToSpare;
+    private readonly PlaneSweep[] sweeps;
     private int firstPlane;
     private int endPlane;
-    private float levelRate;
-    private float uprightRate;
 
     /// <summary>A dry box, all of it active.</summary>
     /// <param name="nx">Cells along x.</param>
@@ -50,19 +41,16 @@ internal sealed class TransportStepper
         ArgumentOutOfRangeException.ThrowIfLessThan(threads, 1);
         (Nx, Ny, Nz) = (nx, ny, nz);
         this.law = law;
-        int lanes = Vector<float>.Count;
         RowStride = (nx + 15) / 16 * 16;
-        lanesToSpare = nx % lanes;
-        lastLanes = Vector.AsVectorSingle(Vector.LessThan(Vector<int>.Indices, new Vector<int>(lanesToSpare)));
         LevelPerSecond = 1.0 / (cellMetres * cellMetres);
         UprightPerSecond = 1.0 / (cellHeightMetres * cellHeightMetres);
         Content = new float[checked(RowStride * ny * nz)];
         wetRows = new bool[ny * nz];
         planeLargest = new float[nz];
-        sweeps = new Sweep[threads];
+        sweeps = new PlaneSweep[threads];
         for (int i = 0; i < threads; i++)
         {
-            sweeps[i] = new Sweep(nx, RowStride, ny);
+            sweeps[i] = new PlaneSweep(this, law, wetRows, planeLargest);
         }
 
         SetActive(0, nz);
@@ -155,18 +143,18 @@ internal sealed class TransportStepper
             return;
         }
 
-        levelRate = (float)(seconds * law.Scale * LevelPerSecond);
-        uprightRate = (float)(seconds * law.Scale * UprightPerSecond);
+        float levelRate = (float)(seconds * law.Scale * LevelPerSecond);
+        float uprightRate = (float)(seconds * law.Scale * UprightPerSecond);
         long cells = (long)planes * Ny * Nx;
         int parts = (int)Math.Max(1, Math.Min(Math.Min(sweeps.Length, planes / 2), cells / CellsWorthAThread));
         Divide(parts);
         if (parts == 1)
         {
-            RunSweep(0);
+            sweeps[0].Run(levelRate, uprightRate);
         }
         else
         {
-            Parallel.For(0, parts, new ParallelOptions { MaxDegreeOfParallelism = parts }, RunSweep);
+            Parallel.For(0, parts, new ParallelOptions { MaxDegreeOfParallelism = parts }, i => sweeps[i].Run(levelRate, uprightRate));
         }
 
         for (int i = 0; i < parts; i++)
@@ -181,8 +169,8 @@ internal sealed class TransportStepper
     /// </summary>
     private void Divide(int parts)
     {
-        Sweep sweep = sweeps[0];
-        (sweep.First, sweep.BeforeIsSet, sweep.AfterIsSet) = (firstPlane, false, false);
+        PlaneSweep sweep = sweeps[0];
+        sweep.Begin(firstPlane);
         if (parts > 1)
         {
             int allWet = wetRows.AsSpan(firstPlane * Ny, (endPlane - firstPlane) * Ny).Count(true);
@@ -196,147 +184,15 @@ internal sealed class TransportStepper
                     seen += wetRows.AsSpan(plane * Ny, Ny).Count(true);
                 }
 
-                Sweep next = sweeps[part];
-                (sweep.End, sweep.AfterIsSet) = (plane, true);
-                (next.First, next.BeforeIsSet, next.AfterIsSet) = (plane, true, false);
-                SetPlane(next.Before, plane - 1);
-                SetPlane(sweep.After, plane);
+                PlaneSweep next = sweeps[part];
+                sweep.End = plane;
+                next.Begin(plane);
+                next.KeepBefore();
+                sweep.KeepAfter();
                 sweep = next;
             }
         }
 
         sweep.End = endPlane;
-    }
-
-    private void SetPlane(PotentialPlane target, int z)
-    {
-        for (int y = 0; y < Ny; y++)
-        {
-            SetRow(target, y, z);
-        }
-    }
-
-    private void SetRow(PotentialPlane target, int y, int z)
-    {
-        int row = z * Ny + y;
-        target.SetRow(y, Content.AsSpan(row * RowStride, RowStride), wetRows[row], law);
-    }
-
-    private void RunSweep(int part)
-    {
-        Sweep sweep = sweeps[part];
-        sweep.RowsDone = 0;
-        PotentialPlane below = sweep.Before;
-        PotentialPlane here = sweep.Rolling[0];
-        SetPlane(here, sweep.First);
-        for (int z = sweep.First; z < sweep.End; z++)
-        {
-            bool isTop = z + 1 == sweep.End;
-            PotentialPlane above = isTop ? sweep.After : sweep.Rolling[(z + 1 - sweep.First) % 3];
-            bool hasBelow = z > sweep.First || sweep.BeforeIsSet;
-            bool hasAbove = !isTop || sweep.AfterIsSet;
-            Vector<float> largest = Vector<float>.Zero;
-            for (int y = 0; y < Ny; y++)
-            {
-                if (!isTop)
-                {
-                    SetRow(above, y, z + 1);
-                }
-
-                int south = Math.Max(0, y - 1);
-                int north = Math.Min(Ny - 1, y + 1);
-                if (here.IsWet(y) || here.IsWet(south) || here.IsWet(north) || (hasBelow && below.IsWet(y)) || (hasAbove && above.IsWet(y)))
-                {
-                    ref float centre = ref here.Row(y);
-                    ref float under = ref hasBelow ? ref below.Row(y) : ref centre;
-                    ref float over = ref hasAbove ? ref above.Row(y) : ref centre;
-                    int row = z * Ny + y;
-                    Vector<float> rowLargest =
-                        StepRow(ref Content[row * RowStride], ref centre, ref here.Row(south), ref here.Row(north), ref under, ref over);
-                    wetRows[row] = Vector.GreaterThanAny(rowLargest, Vector<float>.Zero);
-                    largest = Vector.MaxNative(largest, rowLargest);
-                    sweep.RowsDone++;
-                }
-            }
-
-            planeLargest[z] = Largest(largest);
-            (below, here) = (here, above);
-        }
-    }
-
-    private static float Largest(Vector<float> lanes)
-    {
-        float result = 0f;
-        for (int lane = 0; lane < Vector<float>.Count; lane++)
-        {
-            result = Math.Max(result, lanes[lane]);
-        }
-
-        return result;
-    }
-
-    private Vector<float> StepRow(ref float content, ref float centre, ref float south, ref float north, ref float under, ref float over)
-    {
-        Vector<float> level = new(levelRate);
-        Vector<float> upright = new(uprightRate);
-        Vector<float> largest = Vector<float>.Zero;
-        ref float west = ref Unsafe.Subtract(ref centre, 1);
-        ref float east = ref Unsafe.Add(ref centre, 1);
-        nuint i = 0;
-        nuint full = (nuint)(Nx - lanesToSpare);
-        for (; i < full; i += (nuint)Vector<float>.Count)
-        {
-            Vector<float> next = StepCells(
-                Vector.LoadUnsafe(ref content, i), Vector.LoadUnsafe(ref centre, i), Vector.LoadUnsafe(ref west, i), Vector.LoadUnsafe(ref east, i),
-                Vector.LoadUnsafe(ref south, i), Vector.LoadUnsafe(ref north, i), Vector.LoadUnsafe(ref under, i), Vector.LoadUnsafe(ref over, i),
-                level, upright);
-            next.StoreUnsafe(ref content, i);
-            largest = Vector.MaxNative(largest, next);
-        }
-
-        if (lanesToSpare > 0)
-        {
-            Vector<float> next = StepCells(
-                Vector.LoadUnsafe(ref content, i), Vector.LoadUnsafe(ref centre, i), Vector.LoadUnsafe(ref west, i), Vector.LoadUnsafe(ref east, i),
-                Vector.LoadUnsafe(ref south, i), Vector.LoadUnsafe(ref north, i), Vector.LoadUnsafe(ref under, i), Vector.LoadUnsafe(ref over, i),
-                level, upright);
-            next = Vector.ConditionalSelect(lastLanes, next, Vector<float>.Zero);
-            next.StoreUnsafe(ref content, i);
-            largest = Vector.MaxNative(largest, next);
-        }
-
-        return largest;
-    }
-
-    // Opposite neighbours are added first, then the pairs: turning or mirroring the field in x and y changes no bit.
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector<float> StepCells(
-        Vector<float> content, Vector<float> centre, Vector<float> west, Vector<float> east, Vector<float> south, Vector<float> north,
-        Vector<float> under, Vector<float> over, Vector<float> level, Vector<float> upright)
-    {
-        Vector<float> twice = centre + centre;
-        Vector<float> inPlane = ((west + east) + (south + north)) - (twice + twice);
-        Vector<float> upDown = (under + over) - twice;
-        return content + (inPlane * level + upDown * upright);
-    }
-
-    /// <summary>A run of planes one thread steps, with its potentials.</summary>
-    private sealed class Sweep(int cells, int stride, int rows)
-    {
-        public PotentialPlane[] Rolling { get; } = [new(cells, stride, rows), new(cells, stride, rows), new(cells, stride, rows)];
-
-        public PotentialPlane Before { get; } = new(cells, stride, rows);
-
-        public PotentialPlane After { get; } = new(cells, stride, rows);
-
-        public int First { get; set; }
-
-        public int End { get; set; }
-
-        public bool BeforeIsSet { get; set; }
-
-        public bool AfterIsSet { get; set; }
-
-        public int RowsDone { get; set; }
     }
 }

@@ -7,6 +7,9 @@ namespace Dewstone.Compute.Wetting;
 /// <summary>The state of one job while its water moves.</summary>
 internal sealed class WettingRun
 {
+    // The last step before an event may be a tenth longer than the others, 0.99 of the monotone limit: it saves many a sliver of a step.
+    private const double LastStepStretch = 1.1;
+
     private readonly WettingProblem problem;
     private readonly TransportStepper field;
     private readonly VoxelFill fill;
@@ -74,7 +77,7 @@ internal sealed class WettingRun
             }
 
             double left = to - now;
-            bool isLast = step >= left;
+            bool isLast = step * LastStepStretch >= left;
             field.Step(isLast ? left : step);
             now = isLast ? to : now + step;
             timeSteps++;

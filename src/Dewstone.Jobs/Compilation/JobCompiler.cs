@@ -35,6 +35,7 @@ public static class JobCompiler
 
         ShapeResult shape = ReefShapeBuilder.Build(job.Unit);
         findings.AddRange(shape.Diagnostics);
+        findings.AddRange(ShapeCheck.Check(job.Unit, shape.Shape, job.Printer.Grid.Pitch.Metres, job.Printer.Grid.LayerHeight.Metres));
         PlacementResult place = Placer.Place(job, options.CellsPerVoxel);
         findings.AddRange(place.Findings);
         if (findings.Stop || options.DrawingOnly || place is not { Placement: { } placement, Lattice: { } lattice, Cells: { } cells })

@@ -21,9 +21,7 @@ internal sealed class FolderChange(IDisk disk, string parent)
         {
             if (disk.FolderExists(place))
             {
-                string aside = Path.Combine(parent, HiddenNames.NewOlder(folderName));
-                Rename(place, aside);
-                older.Add((aside, folderName));
+                SetAside(place, folderName);
             }
 
             try
@@ -33,7 +31,7 @@ internal sealed class FolderChange(IDisk disk, string parent)
             }
             catch (IOException) when (attempt < attempts && disk.FolderExists(folder) && disk.FolderExists(place))
             {
-                // Another program placed the same job between our two renames; push it aside as well.
+                // Another program placed the same job between our two renames: set that one aside as well.
             }
         }
     }
@@ -61,6 +59,20 @@ internal sealed class FolderChange(IDisk disk, string parent)
         foreach ((string path, string folderName) in older)
         {
             JobFolderRecovery.Remove(disk, path, folderName, said);
+        }
+    }
+
+    private void SetAside(string place, string folderName)
+    {
+        string aside = Path.Combine(parent, HiddenNames.NewOlder(folderName));
+        try
+        {
+            Rename(place, aside);
+            older.Add((aside, folderName));
+        }
+        catch (IOException fault) when (fault is DirectoryNotFoundException || !disk.FolderExists(place))
+        {
+            // Another program has just set it aside.
         }
     }
 

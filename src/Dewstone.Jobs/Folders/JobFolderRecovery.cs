@@ -36,7 +36,7 @@ public static class JobFolderRecovery
         string[] olders =
         [
             .. disk.FolderNames(parent).Where(name => HiddenNames.IsOlder(name, folderName)).Select(name => Path.Combine(parent, name))
-                .OrderByDescending(disk.LatestChange),
+                .OrderByDescending(folder => LatestChange(disk, folder)),
         ];
         foreach (string older in olders)
         {
@@ -44,14 +44,40 @@ public static class JobFolderRecovery
             {
                 Remove(disk, older, folderName, said);
             }
-            else if (JobFolder.IsJobFolder(disk, older))
+            else if (JobFolder.IsJobFolder(disk, older) && Return(disk, older, place))
             {
-                disk.Rename(older, place);
                 said.Add(JobFolderFindings.PutBack.At($"{place} was put back after an interrupted run", "nothing to do"));
             }
         }
 
         return said;
+    }
+
+    /// <summary>Renames an older job back; false when another program was quicker.</summary>
+    private static bool Return(IDisk disk, string older, string place)
+    {
+        try
+        {
+            disk.Rename(older, place);
+            return true;
+        }
+        catch (IOException) when (!disk.FolderExists(older) || disk.FolderExists(place))
+        {
+            return false;
+        }
+    }
+
+    private static DateTime LatestChange(IDisk disk, string folder)
+    {
+        try
+        {
+            return disk.LatestChange(folder);
+        }
+        catch (IOException)
+        {
+            // It has just been removed or put back.
+            return DateTime.MinValue;
+        }
     }
 
     /// <summary>Removes a folder: first under a temporary name, so that a half-removed one is never taken for a job.</summary>

@@ -11,7 +11,7 @@ namespace Dewstone.Jobs.Folders;
 public static class JobFolderWriter
 {
     // Two programs that write the same job at once push each other's folder aside; the last one stays.
-    private const int Attempts = 4;
+    private const int Attempts = 8;
 
     private const int SettledAtOnce = 16;
 
@@ -24,7 +24,7 @@ public static class JobFolderWriter
         Disk disk = new();
         try
         {
-            return OutputObstacle(disk, outputFolder) ?? Obstacle(disk, outputFolder, name);
+            return FolderObstacles.OfOutput(disk, outputFolder) ?? FolderObstacles.OfJob(disk, outputFolder, name);
         }
         catch (Exception fault) when (DiskFaults.IsDiskFault(fault))
         {
@@ -49,7 +49,7 @@ public static class JobFolderWriter
         string? madeFolder = null;
         try
         {
-            if (OutputObstacle(disk, order.OutputFolder) is { } inTheWay)
+            if (FolderObstacles.OfOutput(disk, order.OutputFolder) is { } inTheWay)
             {
                 return new JobFolderOutcome(JobFolderStatus.CannotCreate, "", [inTheWay]);
             }
@@ -61,7 +61,7 @@ public static class JobFolderWriter
                 said.AddRange(JobFolderRecovery.PutBack(disk, order.OutputFolder, order.Name + ending));
             }
 
-            if (Obstacle(disk, order.OutputFolder, order.Name) is { } taken)
+            if (FolderObstacles.OfJob(disk, order.OutputFolder, order.Name) is { } taken)
             {
                 return new JobFolderOutcome(JobFolderStatus.CannotCreate, "", [.. said, taken]);
             }
@@ -162,41 +162,6 @@ public static class JobFolderWriter
                 said.Add(JobFolderFindings.HeldRemoved.At($"{held} of an earlier run was removed: the job can now be printed", "nothing to do"));
             }
         }
-    }
-
-    /// <summary>What keeps the output folder itself from being made.</summary>
-    private static Diagnostic? OutputObstacle(IDisk disk, string outputFolder)
-    {
-        for (string? folder = Path.GetFullPath(outputFolder); folder is not null; folder = Path.GetDirectoryName(folder))
-        {
-            if (disk.OtherExists(folder))
-            {
-                return JobFolderFindings.CannotCreate.At($"{folder} is not a folder", "name a folder with -o");
-            }
-
-            if (disk.FolderExists(folder))
-            {
-                return null;
-            }
-        }
-
-        return null;
-    }
-
-    /// <summary>What else has one of the names the job may need.</summary>
-    private static Diagnostic? Obstacle(IDisk disk, string outputFolder, string name)
-    {
-        foreach (string ending in JobFolder.Endings)
-        {
-            string path = Path.Combine(outputFolder, name + ending);
-            if (disk.OtherExists(path) || (disk.FolderExists(path) && !JobFolder.IsJobFolder(disk, path)))
-            {
-                return JobFolderFindings.NotAJobFolder.At(
-                    $"{path} exists and is not a job folder, so it is not replaced", "move it away, or name another folder with -o");
-            }
-        }
-
-        return null;
     }
 
     private static string? FirstMissing(IDisk disk, string outputFolder)

@@ -53,7 +53,7 @@ public static class DescriptionFindings
         "DW1006", Severity.Error, "The same key twice",
         "A key stands twice in the same table.",
         "One of the two values would be dropped without a word, perhaps the right one.",
-        "Keep one of the two lines.",
+        "Keep one of the two lines and delete the other.",
         "rounding: 50 mm\nrounding: 60 mm");
 
     /// <summary>Several documents in one file.</summary>
@@ -130,7 +130,7 @@ public static class DescriptionFindings
         "A table needs one of several keys to say what it is, such as `sphere`, `block`, `ellipsoid` or `scatter` for a " +
             "cavity, and has none.",
         "Without it there is no shape to print or leave open.",
-        "Add one of the keys named.",
+        "Add one of the keys named, with its value as the remedy shows.",
         "cavities:\n  - {name: niche}");
 
     /// <summary>Unit of measure missing.</summary>
@@ -172,15 +172,15 @@ public static class DescriptionFindings
         "DW1020", Severity.Error, "Not one of the words allowed",
         "The value must be one of a few words, and is another.",
         "The word chooses between ways of building; none can be assumed.",
-        "Write one of the words named.",
+        "Write one of the words named, in lower case where they are.",
         "along: w");
 
     /// <summary>Whole number due.</summary>
     public static FindingKind NotWhole { get; } = new(
         "DW1021", Severity.Error, "Whole number due",
         "A number of things is not whole, or is not written as plain digits.",
-        "There is no half needle.",
-        "Write a whole number in digits.",
+        "There is no half needle, layer or unit.",
+        "Write a whole number in digits, without a decimal point or power of ten.",
         "head: {columns: 24.5, rows: 24}");
 
     /// <summary>Too few or too many items.</summary>
@@ -204,7 +204,7 @@ public static class DescriptionFindings
         "DW1024", Severity.Error, "Text does not fit",
         "A text is empty, too long, or holds letters it must not.",
         "Names and marks stand on labels, sheets and file names.",
-        "Write it as the remedy says.",
+        "Write it as the remedy of the finding says, in quotes if it holds a colon or #.",
         "currency: Euro");
 
     /// <summary>The same name twice.</summary>
@@ -212,7 +212,7 @@ public static class DescriptionFindings
         "DW1025", Severity.Error, "The same name twice",
         "Two things of one description have the same name or mark.",
         "Findings, requirements and labels use the name to say which is meant.",
-        "Give each its own.",
+        "Give each its own name or mark, short enough for a label.",
         "tunnels:\n  - {name: a, ...}\n  - {name: a, ...}");
 
     /// <summary>Shares do not add up.</summary>
@@ -236,7 +236,7 @@ public static class DescriptionFindings
     public static FindingKind WrongOrder { get; } = new(
         "DW1028", Severity.Error, "Lower value above the upper",
         "Of two values that belong together the one that must be smaller is larger, or an end comes before its beginning.",
-        "No value lies between them.",
+        "No value lies between the two, so nothing could ever meet them.",
         "Exchange the two, or correct one.",
         "water_cement: {min: 0.60, max: 0.25, share: 95 %}");
 
@@ -299,20 +299,12 @@ public static class DescriptionFindings
         "Give the coordinates across the direction, and only those.",
         "along: x\nat: {x: 450 mm, z: 270 mm}");
 
-    /// <summary>Section not possible here.</summary>
-    public static FindingKind SectionDoesNotFit { get; } = new(
-        "DW1036", Severity.Error, "Section not possible here",
-        "A tunnel along a path has a section that is not round.",
-        "A rectangular section would have to twist at the corners of a path, in a way nobody has said.",
-        "Write the section as {diameter: ...}.",
-        "path: [[0 m, 0.4 m, 0.4 m], [0.9 m, 0.4 m, 0.4 m]]\nsection: {width: 300 mm, height: 300 mm}");
-
     /// <summary>First line of a needles file.</summary>
     public static FindingKind NeedleHeader { get; } = new(
         "DW1040", Severity.Error, "First line of a needles file",
         "The first line of the needles file does not name the columns expected.",
         "A gain read as an offset would spoil every dose.",
-        "Make the first line: column,row,board,channel,state,gain,offset_ml,flow_ml_s,repeatability_percent",
+        "Make the first line column,row,board,channel,state,gain,offset_ml,flow_ml_s,repeatability_percent and nothing else.",
         "column;row;board");
 
     /// <summary>Row of a needles file too short or too long.</summary>
@@ -336,7 +328,7 @@ public static class DescriptionFindings
         "DW1043", Severity.Error, "The same needle twice",
         "Two rows are about the same column and row.",
         "It cannot be known which one holds.",
-        "Delete the older row.",
+        "Delete the older of the two rows.",
         "1,1,A,1,ok,1.0,0,4,2\n1,1,A,2,ok,1.1,0,4,2");
 
     /// <summary>Needle outside the head.</summary>
@@ -353,7 +345,6 @@ public static class DescriptionFindings
         BrokenYaml, TabInIndentation, AliasOrTag, TooDeep, TooManyValues, DuplicateKey, SeveralDocuments, EmptyFile, WrongKind,
         WrongVersion, UnknownKey, MissingKey, WrongType, KeysThatExclude, NoWayChosen, UnitMissing, WrongUnit, BadNumber,
         OutOfRange, UnknownWord, NotWhole, WrongCount, BadDateOrTime, BadText, NameTwice, SharesDoNotAddUp, NoBinder, WrongOrder,
-        RoundingTooLarge, FinerThanGrid, NoPoreSpace, TipOutsideLayer, KeepsLooseMix, NoFileNamed, WrongPlaceKey,
-        SectionDoesNotFit, NeedleHeader, NeedleRowLength, NeedleCell, NeedleTwice, NeedleOutsideHead,
+        RoundingTooLarge, FinerThanGrid, NoPoreSpace, TipOutsideLayer, KeepsLooseMix, NoFileNamed, WrongPlaceKey, NeedleHeader, NeedleRowLength, NeedleCell, NeedleTwice, NeedleOutsideHead,
     ];
 }

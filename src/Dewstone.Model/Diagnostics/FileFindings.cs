@@ -40,7 +40,7 @@ public static class FileFindings
         "DW8005", Severity.Error, "Not UTF-8 text",
         "The file holds bytes that are not UTF-8: it was saved in another encoding, or is no text.",
         "Read wrongly, a name or a unit of measure would change without notice.",
-        "Save the file as UTF-8.");
+        "Save the file as UTF-8; editors offer it under encoding when saving.");
 
     /// <summary>Root folder not found.</summary>
     public static FindingKind NoSuchRoot { get; } = new(

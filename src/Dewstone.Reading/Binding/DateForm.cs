@@ -19,7 +19,8 @@ internal sealed class DateForm : ScalarForm<DateOnly>
     public override TextFault? Read(string text, out DateOnly value) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out value)
             ? null
-            : new TextFault(DescriptionFindings.BadDateOrTime, $"`{Quoting.Short(text)}` is no date", $"write {InWords}, as in `{Example}`");
+            : new TextFault(DescriptionFindings.BadDateOrTime, $"`{Quoting.Short(text)}` is no date",
+                $"write {InWords}, as in `{Example}`");
 
     /// <inheritdoc/>
     public override void WriteSchema(Utf8JsonWriter json)

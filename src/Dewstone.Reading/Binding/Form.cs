@@ -35,7 +35,8 @@ internal abstract class Form
     {
         if (spot.Node is YamlScalar { IsNothing: true })
         {
-            spot.Report(DescriptionFindings.MissingKey, $"nothing stands here; {InWords} is due", $"write it as `{Example}`, or delete the key");
+            spot.Report(DescriptionFindings.MissingKey, $"nothing stands here; {InWords} is due",
+                $"write it as `{Example}`, or delete the key");
         }
         else
         {

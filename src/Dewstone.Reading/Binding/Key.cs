@@ -52,6 +52,7 @@ internal abstract class Key(string name, bool required, string? fallback, string
     /// <param name="fallback">Default as it would be written; null when absence means something of its own.</param>
     /// <param name="starter">Whether a file to start from has it all the same.</param>
     /// <returns>The key.</returns>
-    public static KeyOf<T> May<T>(string name, FormOf<T> form, string doc, string? example = null, string? fallback = null, bool starter = false)
+    public static KeyOf<T> May<T>(string name, FormOf<T> form, string doc, string? example = null, string? fallback = null,
+        bool starter = false)
         where T : notnull => new(name, form, false, fallback, doc, example, starter);
 }

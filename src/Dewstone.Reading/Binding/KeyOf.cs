@@ -31,6 +31,7 @@ internal sealed class KeyOf<T>(string name, FormOf<T> form, bool required, strin
 
         DiagnosticBag findings = new();
         Spot spot = new BindingRun(Name, DescriptionKind.Unit, findings).Root(new YamlScalar(TextPlace.Start, Fallback, true));
-        return form.TryBind(spot, out T? value) ? value : throw new InvalidOperationException($"The default of {Name}: {findings.Items[0].Message}");
+        return form.TryBind(spot,
+            out T? value) ? value : throw new InvalidOperationException($"The default of {Name}: {findings.Items[0].Message}");
     }
 }

@@ -41,7 +41,8 @@ internal sealed class ListForm<T>(FormOf<T> item, int fewest, string many, strin
 
         if (list.Items.Count < fewest)
         {
-            spot.Report(DescriptionFindings.WrongCount, $"{list.InWords} stands here; at least {fewest} {many} are due", $"write it as `{Example}`");
+            spot.Report(DescriptionFindings.WrongCount, $"{list.InWords} stands here; at least {fewest} {many} are due",
+                $"write it as `{Example}`");
             return false;
         }
 

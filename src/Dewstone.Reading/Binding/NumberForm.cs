@@ -36,7 +36,8 @@ internal sealed class NumberForm(double least, double most, string example) : Sc
 
         if (rest.Length > 0)
         {
-            return new TextFault(DescriptionFindings.WrongUnit, $"`{Quoting.Short(text)}` has `{Quoting.Short(rest)}` after its number; a bare number is due here",
+            return new TextFault(DescriptionFindings.WrongUnit,
+                $"`{Quoting.Short(text)}` has `{Quoting.Short(rest)}` after its number; a bare number is due here",
                 $"write {InWords}, without unit, as in `{example}`");
         }
 

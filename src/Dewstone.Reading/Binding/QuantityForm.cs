@@ -46,12 +46,14 @@ internal sealed class QuantityForm<T>(
 
         if (read < leastValue || read > mostValue)
         {
-            return new TextFault(DescriptionFindings.OutOfRange, $"`{Quoting.Short(text)}` is out of range", $"{kind.Name} from {least} to {most} will do");
+            return new TextFault(DescriptionFindings.OutOfRange, $"`{Quoting.Short(text)}` is out of range",
+                $"{kind.Name} from {least} to {most} will do");
         }
 
         if (whole && read != Math.Floor(read))
         {
-            return new TextFault(DescriptionFindings.NotWhole, $"`{Quoting.Short(text)}` is not a whole number", $"write it as `{example}`");
+            return new TextFault(DescriptionFindings.NotWhole, $"`{Quoting.Short(text)}` is not a whole number",
+                $"write it as `{example}`");
         }
 
         value = make(read);

@@ -35,7 +35,8 @@ internal sealed class RowForm<T>(string inWords, string example, Func<object[], 
 
         if (list.Items.Count != columns.Length)
         {
-            spot.Report(DescriptionFindings.WrongCount, $"{list.InWords} stands here; {inWords} is due", $"write {columns.Length} values, as in `{example}`");
+            spot.Report(DescriptionFindings.WrongCount, $"{list.InWords} stands here; {inWords} is due",
+                $"write {columns.Length} values, as in `{example}`");
             return false;
         }
 

@@ -38,7 +38,8 @@ internal sealed class TableForm<T>(
     {
         get
         {
-            IEnumerable<Key> shown = keys.Where(key => key.Required && (allWays.Length == 0 || CommonKeys.Contains(key) || allWays[0].Keys.Contains(key)));
+            IEnumerable<Key> shown =
+                keys.Where(key => key.Required && (allWays.Length == 0 || CommonKeys.Contains(key) || allWays[0].Keys.Contains(key)));
             return "{" + string.Join(", ", shown.Select(key => $"{key.Name}: {key.Example}")) + "}";
         }
     }
@@ -100,7 +101,8 @@ internal sealed class TableForm<T>(
         }
 
         string meant = Spelling.Nearest(entry.Key, keys.Select(key => key.Name)) is { } near ? $"did you mean `{near}`? " : "";
-        bound.Spot.ReportAt(DescriptionFindings.UnknownKey, entry.KeyPlace, entry.Key, $"`{Quoting.Short(entry.Key)}` is no key of {inWords}",
+        bound.Spot.ReportAt(DescriptionFindings.UnknownKey, entry.KeyPlace, entry.Key,
+            $"`{Quoting.Short(entry.Key)}` is no key of {inWords}",
             $"{meant}its keys are {string.Join(", ", keys.Select(key => key.Name))}");
     }
 
@@ -118,7 +120,8 @@ internal sealed class TableForm<T>(
             if (bound.Stands(key) && !chosen.Keys.Contains(key) && !CommonKeys.Contains(key))
             {
                 string with = chosen.Word is null ? $"`{chosen.Keys[0].Name}`" : $"`{chosen.Selector!.Name}: {chosen.Word}`";
-                bound.Spot.ReportAt(DescriptionFindings.KeysThatExclude, map.Find(key.Name)!.KeyPlace, key.Name, $"`{key.Name}` does not go with {with}",
+                bound.Spot.ReportAt(DescriptionFindings.KeysThatExclude, map.Find(key.Name)!.KeyPlace, key.Name,
+                    $"`{key.Name}` does not go with {with}",
                     $"delete `{key.Name}`, or say it the other way and delete {with}");
             }
         }

@@ -13,7 +13,8 @@ namespace Dewstone.Reading.Binding;
 /// <param name="pattern">The same as a regular expression for the JSON Schema; null when any will do.</param>
 /// <param name="shortest">Least characters.</param>
 internal sealed class TextForm(
-    string inWords, string example, int longest = 200, Func<char, bool>? allowed = null, string? pattern = null, int shortest = 1) : ScalarForm<string>
+    string inWords, string example, int longest =
+        200, Func<char, bool>? allowed = null, string? pattern = null, int shortest = 1) : ScalarForm<string>
 {
     /// <inheritdoc/>
     public override string InWords => inWords;
@@ -30,7 +31,8 @@ internal sealed class TextForm(
             : text.Length > longest ? $"is longer than {longest} characters"
             : text.Any(c => char.IsControl(c) || (allowed is not null && !allowed(c))) ? "holds characters it must not"
             : null;
-        return fault is null ? null : new TextFault(DescriptionFindings.BadText, $"\"{Quoting.Short(text)}\" {fault}", $"write {inWords}, as in `{example}`");
+        return fault is null ? null : new TextFault(DescriptionFindings.BadText, $"\"{Quoting.Short(text)}\" {fault}",
+            $"write {inWords}, as in `{example}`");
     }
 
     /// <inheritdoc/>

@@ -19,7 +19,8 @@ internal sealed class TimeOfDayForm : ScalarForm<TimeOnly>
     public override TextFault? Read(string text, out TimeOnly value) =>
         TimeOnly.TryParseExact(text, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out value)
             ? null
-            : new TextFault(DescriptionFindings.BadDateOrTime, $"`{Quoting.Short(text)}` is no time of day", $"write {InWords}, as in `{Example}`");
+            : new TextFault(DescriptionFindings.BadDateOrTime, $"`{Quoting.Short(text)}` is no time of day",
+                $"write {InWords}, as in `{Example}`");
 
     /// <inheritdoc/>
     public override void WriteSchema(Utf8JsonWriter json)

@@ -52,7 +52,8 @@ internal sealed class WholeNumberForm<T>(long least, long most, string example, 
 
         if (!long.TryParse(text, out long whole))
         {
-            return new TextFault(DescriptionFindings.NotWhole, $"`{Quoting.Short(text)}` is not a whole number in digits", $"write {InWords}, as in `{example}`");
+            return new TextFault(DescriptionFindings.NotWhole, $"`{Quoting.Short(text)}` is not a whole number in digits",
+                $"write {InWords}, as in `{example}`");
         }
 
         value = make(whole);

@@ -34,7 +34,8 @@ internal sealed class WordForm<T>(params (string Word, T Meaning)[] words) : Sca
 
         value = default;
         string meant = Spelling.Nearest(text, Words) is { } near ? $"did you mean `{near}`? " : "";
-        return new TextFault(DescriptionFindings.UnknownWord, $"`{Quoting.Short(text)}` is not one of the words allowed here", $"{meant}write {InWords}");
+        return new TextFault(DescriptionFindings.UnknownWord, $"`{Quoting.Short(text)}` is not one of the words allowed here",
+            $"{meant}write {InWords}");
     }
 
     /// <inheritdoc/>

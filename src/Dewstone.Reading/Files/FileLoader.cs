@@ -37,11 +37,13 @@ internal static class FileLoader
 
             return Bytes(request.FullPath) is { } bytes
                 ? Decode(request, bytes, findings)
-                : Refuse(request, findings, FileFindings.TooLarge, $"`{request.Shown}` is larger than {MostBytes / 1024 / 1024} MiB", "name the right file; a description is a few kilobytes");
+                : Refuse(request, findings, FileFindings.TooLarge, $"`{request.Shown}` is larger than {MostBytes / 1024 / 1024} MiB",
+                    "name the right file; a description is a few kilobytes");
         }
         catch (Exception broken) when (broken is IOException or UnauthorizedAccessException)
         {
-            return Refuse(request, findings, FileFindings.NotReadable, $"`{request.Shown}` cannot be read: {Reason(broken)}", "see that the file is there and that you may read it");
+            return Refuse(request, findings, FileFindings.NotReadable, $"`{request.Shown}` cannot be read: {Reason(broken)}",
+                "see that the file is there and that you may read it");
         }
     }
 
@@ -54,14 +56,17 @@ internal static class FileLoader
 
         if (LinkResolver.Resolve(request.FullPath) is not { } real)
         {
-            Refuse(request, findings, FileFindings.NotReadable, $"`{request.Shown}` is a link that leads in a circle", "name the file itself");
+            Refuse(request, findings, FileFindings.NotReadable, $"`{request.Shown}` is a link that leads in a circle",
+                "name the file itself");
             return false;
         }
 
         if (!LinkResolver.LiesUnder(real, request.Root))
         {
-            string way = LinkResolver.LiesUnder(Path.GetFullPath(request.FullPath), request.Root) ? "leads through a link to a file" : "lies";
-            Refuse(request, findings, FileFindings.OutsideRoot, $"`{request.Shown}` {way} outside the root folder", "move it under the root, or name a higher folder with --root");
+            string way =
+                LinkResolver.LiesUnder(Path.GetFullPath(request.FullPath), request.Root) ? "leads through a link to a file" : "lies";
+            Refuse(request, findings, FileFindings.OutsideRoot, $"`{request.Shown}` {way} outside the root folder",
+                "move it under the root, or name a higher folder with --root");
             return false;
         }
 
@@ -101,7 +106,8 @@ internal static class FileLoader
         content = content.StartsWith(Encoding.UTF8.Preamble) ? content[Encoding.UTF8.Preamble.Length..] : content;
         try
         {
-            return new SourceText(request.FullPath, request.Shown, StrictUtf8.GetString(content), Convert.ToHexStringLower(SHA256.HashData(bytes)));
+            return new SourceText(request.FullPath, request.Shown, StrictUtf8.GetString(content),
+                Convert.ToHexStringLower(SHA256.HashData(bytes)));
         }
         catch (DecoderFallbackException broken)
         {
@@ -121,12 +127,14 @@ internal static class FileLoader
         string folder = Path.GetDirectoryName(request.FullPath)!;
         if (!Directory.Exists(folder))
         {
-            return "there is no such folder either; check the path" + (request.NamedAt is null ? "" : ", which is relative to the file that names it");
+            return "there is no such folder either; check the path" +
+                (request.NamedAt is null ? "" : ", which is relative to the file that names it");
         }
 
         string name = Path.GetFileName(request.FullPath);
         string ending = name.Contains('.') ? name[name.IndexOf('.')..] : "";
-        IEnumerable<string> beside = Directory.EnumerateFiles(folder, "*" + ending).Take(200).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal);
+        IEnumerable<string> beside =
+            Directory.EnumerateFiles(folder, "*" + ending).Take(200).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal);
         return Binding.Spelling.Nearest(name, beside) is { } near
             ? $"did you mean `{near}` in the same folder?"
             : "check the name" + (request.NamedAt is null ? "" : "; the path is relative to the file that names it");

@@ -33,7 +33,8 @@ internal static class LinkResolver
     public static bool LiesUnder(string path, string folder)
     {
         string prefix = Path.TrimEndingDirectorySeparator(folder);
-        return path.StartsWith(Path.EndsInDirectorySeparator(prefix) ? prefix : prefix + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+        return path.StartsWith(Path.EndsInDirectorySeparator(prefix) ? prefix : prefix + Path.DirectorySeparatorChar,
+            StringComparison.Ordinal);
     }
 
     private static FileInfo? FirstLink(string path)

@@ -20,7 +20,8 @@ internal static class RootFolder
             string? root = Directory.Exists(stated) ? LinkResolver.Resolve(stated) : null;
             if (root is null)
             {
-                findings.Add(FileFindings.NoSuchRoot.At($"there is no folder `{stated}`", "name a folder that exists with --root", location: new SourceLocation(stated, 0, 0)));
+                findings.Add(FileFindings.NoSuchRoot.At($"there is no folder `{stated}`", "name a folder that exists with --root",
+                    location: new SourceLocation(stated, 0, 0)));
             }
 
             return root;

@@ -17,7 +17,19 @@ internal static class NumberText
     /// <returns>Null when the number is good; else what is wrong with it.</returns>
     public static TextFault? Split(string text, out double number, out string rest)
     {
-        number = 0.0;
+        TextFault? fault = Split(text, out ReadOnlySpan<char> digits, out rest);
+        number = fault is null ? double.Parse(digits, NumberStyles.Float, CultureInfo.InvariantCulture) : 0.0;
+        return fault ?? (double.IsFinite(number) ? null : Fault(text, "is too large a number", "write a number below 1e300"));
+    }
+
+    /// <summary>Splits a text into its number as written and what follows.</summary>
+    /// <param name="text">Whole text.</param>
+    /// <param name="number">The number as written.</param>
+    /// <param name="rest">What follows it, trimmed.</param>
+    /// <returns>Null when the number is written well; else what is wrong with it.</returns>
+    public static TextFault? Split(string text, out ReadOnlySpan<char> number, out string rest)
+    {
+        number = default;
         rest = "";
         int i = text.Length > 0 && text[0] is '+' or '-' ? 1 : 0;
         int first = i;
@@ -57,8 +69,8 @@ internal static class NumberText
             return fault;
         }
 
-        number = double.Parse(text.AsSpan(0, i), NumberStyles.Float, CultureInfo.InvariantCulture);
-        return double.IsFinite(number) ? null : Fault(text, "is too large a number", "write a number below 1e300");
+        number = text.AsSpan(0, i);
+        return null;
     }
 
     /// <summary>A finding about a number.</summary>
@@ -79,7 +91,8 @@ internal static class NumberText
         return rest[0] switch
         {
             ',' when DecimalPoint(text, end) is { } corrected =>
-                Fault(text, "has a comma in its number", $"write a decimal point, as in `{Quoting.Short(corrected)}`, and no commas between digits"),
+                Fault(text, "has a comma in its number",
+                    $"write a decimal point, as in `{Quoting.Short(corrected)}`, and no commas between digits"),
             ',' => Fault(text, "has a comma in its number", "write a decimal point, and no commas between digits"),
             ':' => Fault(text, "is written with a colon", "write one number, such as 1.5 h or 90 min for an hour and a half"),
             '.' => Fault(text, "has two decimal points", "write one decimal point, and nothing between groups of digits"),
@@ -91,7 +104,8 @@ internal static class NumberText
 
     // 20,5 mm -> 20.5 mm, but nothing for 1,700,000 kg, whose commas mean something else.
     private static string? DecimalPoint(string text, int comma) =>
-        text.IndexOf('.') < 0 && text.IndexOf(',', comma + 1) < 0 && text[comma] == ',' && comma + 1 < text.Length && char.IsAsciiDigit(text[comma + 1])
+        text.IndexOf('.') < 0 && text.IndexOf(',',
+            comma + 1) < 0 && text[comma] == ',' && comma + 1 < text.Length && char.IsAsciiDigit(text[comma + 1])
             ? string.Concat(text.AsSpan(0, comma), ".", text.AsSpan(comma + 1))
             : null;
 

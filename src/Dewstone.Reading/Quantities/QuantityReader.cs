@@ -14,14 +14,15 @@ internal static class QuantityReader
     public static TextFault? Read(string text, QuantityKind kind, out double value)
     {
         value = 0.0;
-        if (NumberText.Split(text, out double number, out string symbol) is { } fault)
+        if (NumberText.Split(text, out ReadOnlySpan<char> number, out string symbol) is { } fault)
         {
             return fault with { Remedy = $"{fault.Remedy}; {kind.Name} is due here, in {kind.UnitList}" };
         }
 
         if (symbol.Length == 0)
         {
-            return new TextFault(DescriptionFindings.UnitMissing, $"`{Quoting.Short(text)}` has no unit of measure; {kind.Name} is due here",
+            return new TextFault(DescriptionFindings.UnitMissing,
+                $"`{Quoting.Short(text)}` has no unit of measure; {kind.Name} is due here",
                 $"add one of {kind.UnitList}, as in `{text} {kind.Units[0].Symbol}`");
         }
 
@@ -31,7 +32,8 @@ internal static class QuantityReader
         }
 
         value = unit.ToBase(number);
-        return double.IsFinite(value) ? null : NumberText.Fault(text, "is too large a number", $"write a smaller number, in {kind.UnitList}");
+        return double.IsFinite(value) ? null : NumberText.Fault(text, "is too large a number",
+            $"write a smaller number, in {kind.UnitList}");
     }
 
     private static TextFault WrongUnit(string text, string symbol, QuantityKind kind)

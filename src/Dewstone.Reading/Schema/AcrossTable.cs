@@ -31,7 +31,9 @@ internal static class AcrossTable
             {
                 string letter = Letter(axis);
                 bound.Report(DescriptionFindings.WrongPlaceKey, value is null ? key : $"{key}.{letter}",
-                    value is null ? $"`{letter}` is missing from `{key}` of something along {Letter(along)}" : $"`{letter}` says nothing about something along {letter}",
+                    value is null
+                        ? $"`{letter}` is missing from `{key}` of something along {Letter(along)}"
+                        : $"`{letter}` says nothing about something along {letter}",
                     $"along {Letter(along)} the position is given by {right}");
             }
         }

@@ -23,13 +23,16 @@ internal static class CavityTable
         });
 
     private static readonly KeyOf<int> Count = Key.Must("count", Forms.Whole(1, 10_000, "18"), "how many hollows");
-    private static readonly KeyOf<Band> Diameter = Key.Must("diameter", Forms.Band(Forms.Extent, "[110 mm, 160 mm]"), "least and greatest diameter");
+    private static readonly KeyOf<Band> Diameter =
+        Key.Must("diameter", Forms.Band(Forms.Extent, "[110 mm, 160 mm]"), "least and greatest diameter");
 
     private static readonly KeyOf<Length> Gap =
-        Key.Must("gap", Forms.Length("0 mm", "20 m", "100 mm"), "least distance between the surfaces of two hollows, and to tunnels and other cavities");
+        Key.Must("gap", Forms.Length("0 mm", "20 m", "100 mm"),
+            "least distance between the surfaces of two hollows, and to tunnels and other cavities");
 
     private static readonly KeyOf<FaceSet> Faces = Key.Must("faces", FaceForms.Faces, "faces they open to");
-    private static readonly KeyOf<bool> Inside = Key.Must("inside", Forms.Flag, "true for hollows inside that break no face and so keep their loose mix");
+    private static readonly KeyOf<bool> Inside =
+        Key.Must("inside", Forms.Flag, "true for hollows inside that break no face and so keep their loose mix");
     private static readonly KeyOf<Bands> Between = Key.May("between", BandTable, "bands their centres keep to", "{z: [500 mm, 900 mm]}");
     private static readonly KeyOf<ulong> Seed = Key.Must("seed", Forms.Seed, "seed of the random numbers", "11");
 
@@ -80,7 +83,7 @@ internal static class CavityTable
     private static void Check(Bound bound)
     {
         Rules.InOrder(bound, Diameter);
-        if (!bound.Stands(Inside) || !bound.Has(Inside, out bool inside))
+        if (!bound.Stands(Inside) || bound.Stands(Faces) || !bound.Has(Inside, out bool inside))
         {
             return;
         }
@@ -90,7 +93,7 @@ internal static class CavityTable
             bound.Report(DescriptionFindings.KeepsLooseMix, Inside.Name, "hollows inside keep their loose mix, which cannot be dug out",
                 "let them open to faces with `faces:`, or accept the mass");
         }
-        else if (!bound.Stands(Faces))
+        else
         {
             bound.Report(DescriptionFindings.NoWayChosen, Inside.Name, "hollows that are not inside need faces to open to",
                 $"write `faces: {Faces.Example}` instead");

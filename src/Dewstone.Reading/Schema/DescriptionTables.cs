@@ -8,7 +8,8 @@ internal static class DescriptionTables
 {
     /// <summary>All kinds, in the order of the books.</summary>
     public static IReadOnlyList<DescriptionKind> Kinds { get; } =
-        [DescriptionKind.Unit, DescriptionKind.Mix, DescriptionKind.Printer, DescriptionKind.Site, DescriptionKind.Order, DescriptionKind.Tonight];
+        [DescriptionKind.Unit, DescriptionKind.Mix, DescriptionKind.Printer, DescriptionKind.Site, DescriptionKind.Order,
+            DescriptionKind.Tonight];
 
     /// <summary>The key table of a kind.</summary>
     /// <param name="kind">Kind.</param>

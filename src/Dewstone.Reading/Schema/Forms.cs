@@ -105,7 +105,8 @@ internal static class Forms
 
     /// <summary>A share.</summary>
     /// <inheritdoc cref="Length"/>
-    public static QuantityForm<double> ShareOf(string least, string most, string example) => Plain(QuantityKinds.Share, least, most, example);
+    public static QuantityForm<double> ShareOf(string least, string most, string example) =>
+        Plain(QuantityKinds.Share, least, most, example);
 
     /// <summary>A quantity without a type of its own.</summary>
     /// <param name="kind">Kind.</param>

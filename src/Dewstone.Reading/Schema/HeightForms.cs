@@ -17,8 +17,8 @@ internal static class HeightForms
         Forms.Length("0 m", "40 m", "2.1 m"), height => new DesignHeight(DesignHeightRule.Stated, height));
 
     /// <summary>Rule or height.</summary>
-    public static readonly FormOf<DesignHeight> Height =
-        new EitherForm<DesignHeight>(node => node is YamlScalar { Text: ['A' or 'H' or 'h' or >= 'B' and <= 'Z' or >= 'a' and <= 'z', ..] }, Rule, Stated);
+    public static readonly FormOf<DesignHeight> Height = new EitherForm<DesignHeight>(
+        node => node is YamlScalar { Text.Length: > 0 } scalar && char.IsAsciiLetter(scalar.Text[0]), Rule, Stated);
 
     /// <summary>A wave height designed for.</summary>
     /// <param name="Rule">Rule.</param>

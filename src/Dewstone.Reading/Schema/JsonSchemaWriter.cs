@@ -18,7 +18,8 @@ public static class JsonSchemaWriter
     public static string Write(DescriptionKind kind)
     {
         using MemoryStream buffer = new();
-        JsonWriterOptions options = new() { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+        JsonWriterOptions options =
+            new() { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
         using (Utf8JsonWriter json = new(buffer, options))
         {
             ITable table = DescriptionTables.For(kind);

@@ -7,18 +7,22 @@ namespace Dewstone.Reading.Schema;
 /// <summary>Key table of an order.</summary>
 internal static class OrderTable
 {
-    private static readonly KeyOf<ulong> VarySeed = Key.Must("seed", Forms.Seed, "first seed; each unit gets its own scatter and relief", "1");
-    private static readonly KeyOf<int> Redraw = Key.May("redraw", Forms.Whole(0, 1000, "5"), "how often a draw that fails may be replaced by the next seed", fallback: "0");
+    private static readonly KeyOf<ulong> VarySeed =
+        Key.Must("seed", Forms.Seed, "first seed; each unit gets its own scatter and relief", "1");
+    private static readonly KeyOf<int> Redraw =
+        Key.May("redraw", Forms.Whole(0, 1000, "5"), "how often a draw that fails may be replaced by the next seed", fallback: "0");
 
     private static readonly TableForm<Variation> VaryTable = new("a variation", [VarySeed, Redraw],
         bound => new Variation(bound.Get(VarySeed), bound.Get(Redraw)));
 
     private static readonly KeyOf<string> File = Key.Must("file", Forms.File, "file of the unit", "units/wrack-block.unit.yaml");
     private static readonly KeyOf<int> Quantity = Key.Must("quantity", Forms.Whole(1, 100_000, "80"), "how many");
-    private static readonly KeyOf<Variation> Vary = Key.May("vary", VaryTable, "makes each a little different; left out, all are alike", "{seed: 1, redraw: 5}");
+    private static readonly KeyOf<Variation> Vary =
+        Key.May("vary", VaryTable, "makes each a little different; left out, all are alike", "{seed: 1, redraw: 5}");
 
     private static readonly KeyOf<string> Mark = Key.Must("mark",
-        new TextForm("1 to 8 capital letters or digits", "WB", 8, c => char.IsAsciiLetterUpper(c) || char.IsAsciiDigit(c), "^[A-Z0-9]{1,8}$"), "what its marks begin with");
+        new TextForm("1 to 8 capital letters or digits", "WB", 8, c => char.IsAsciiLetterUpper(c) || char.IsAsciiDigit(c),
+            "^[A-Z0-9]{1,8}$"), "what its marks begin with");
 
     private static readonly TableForm<OrderLine> LineTable = new("a line of the order", [File, Quantity, Vary, Mark],
         bound => new OrderLine
@@ -33,16 +37,21 @@ internal static class OrderTable
     private static readonly KeyOf<string> Name = Key.Must("name", Forms.Name, "name for people", "Spring order");
     private static readonly KeyOf<DateOnly> Start = Key.Must("start", new DateForm(), "first day of printing");
     private static readonly KeyOf<DateOnly> Due = Key.Must("due", new DateForm(), "day by which all must be delivered", "2027-06-30");
-    private static readonly KeyOf<IReadOnlyList<OrderLine>> Units = Key.Must("units", new ListForm<OrderLine>(LineTable, 1, "lines"), "what is ordered");
+    private static readonly KeyOf<IReadOnlyList<OrderLine>> Units =
+        Key.Must("units", new ListForm<OrderLine>(LineTable, 1, "lines"), "what is ordered");
 
     private static readonly KeyOf<IReadOnlyList<string>> Printers = Key.May("printers",
-        new ListForm<string>(Forms.File, 1, "printer files", "[printers/yard.printer.yaml]"), "files of the printers; they win over what a unit names", starter: true);
+        new ListForm<string>(Forms.File, 1, "printer files", "[printers/yard.printer.yaml]"),
+            "files of the printers; they win over what a unit names", starter: true);
 
-    private static readonly KeyOf<YardTables.ShiftPlan> ShiftKey = Key.May("shifts", YardTables.Shifts, "when the printers are attended", fallback: "around the clock");
+    private static readonly KeyOf<YardTables.ShiftPlan> ShiftKey =
+        Key.May("shifts", YardTables.Shifts, "when the printers are attended", fallback: "around the clock");
     private static readonly KeyOf<Crew> CrewKey = Key.May("crew", YardTables.Crew, "crew that digs out");
-    private static readonly KeyOf<BinStock> Bins = Key.May("bins", YardTables.Bins, "bins that circulate; a bin rolls out of the printer to set");
+    private static readonly KeyOf<BinStock> Bins =
+        Key.May("bins", YardTables.Bins, "bins that circulate; a bin rolls out of the printer to set");
     private static readonly KeyOf<Temperature> Curing = Key.May("curing", YardTables.Curing, "curing; left out, at 15 degC");
-    private static readonly KeyOf<Length> Gap = Key.May("gap", Forms.Length("0 mm", "5 m", "100 mm"), "least distance between units in a bin", starter: true);
+    private static readonly KeyOf<Length> Gap =
+        Key.May("gap", Forms.Length("0 mm", "5 m", "100 mm"), "least distance between units in a bin", starter: true);
     private static readonly KeyOf<MixStock> Stock = Key.May("mix_stock", StockTables.Stock, "mix in stock and to come");
     private static readonly KeyOf<Transport> TransportKey = Key.May("transport", StockTables.Transport, "transport to the site");
     private static readonly KeyOf<SitePlan> Plan = Key.May("site_plan", StockTables.SitePlan, "layout at sea");

@@ -30,7 +30,8 @@ internal sealed class OriginForm : ScalarForm<MixOrigin>
         };
         return value is not null
             ? null
-            : new TextFault(DescriptionFindings.UnknownWord, $"`{Quoting.Short(text)}` does not say where the figures come from", $"write {InWords}");
+            : new TextFault(DescriptionFindings.UnknownWord, $"`{Quoting.Short(text)}` does not say where the figures come from",
+                $"write {InWords}");
     }
 
     /// <inheritdoc/>

@@ -26,10 +26,13 @@ internal static class RequirementTable
 
     private static readonly KeyOf<Mass> MaxMass = Key.May("mass", AtMostMass, "mass on the hook at dig-out");
     private static readonly KeyOf<Length> MinWall = Key.May("wall", AtLeastLength, "least neck anywhere in the solid");
-    private static readonly KeyOf<WaterCementBand> WaterCement = Key.May("water_cement", BandTable, "band of water/cement by mass in the hardened volume");
-    private static readonly KeyOf<double> MinShapeMatch = Key.May("shape_match", AtLeastRatio, "overlap of predicted and wanted solid (intersection over union)");
+    private static readonly KeyOf<WaterCementBand> WaterCement =
+        Key.May("water_cement", BandTable, "band of water/cement by mass in the hardened volume");
+    private static readonly KeyOf<double> MinShapeMatch =
+        Key.May("shape_match", AtLeastRatio, "overlap of predicted and wanted solid (intersection over union)");
     private static readonly KeyOf<int> MaxLoosePieces = Key.May("loose_pieces", AtMostCount, "pieces that hang on to nothing");
-    private static readonly KeyOf<Mass> MaxTrappedMix = Key.May("trapped_mix", AtMostMass, "loose mix that cannot be got out", "{max: 2 kg}");
+    private static readonly KeyOf<Mass> MaxTrappedMix =
+        Key.May("trapped_mix", AtMostMass, "loose mix that cannot be got out", "{max: 2 kg}");
 
     /// <summary>Requirements.</summary>
     public static readonly TableForm<Requirements> Table = new("the requirements",

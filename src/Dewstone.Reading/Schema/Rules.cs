@@ -31,7 +31,8 @@ internal static class Rules
     {
         if (bound.Has(key, out Band? band) && band.From > band.To)
         {
-            bound.Report(DescriptionFindings.WrongOrder, key.Name, $"`{key.Name}` begins with its larger end", "write the smaller value first");
+            bound.Report(DescriptionFindings.WrongOrder, key.Name, $"`{key.Name}` begins with its larger end",
+                "write the smaller value first");
         }
     }
 
@@ -67,7 +68,8 @@ internal static class Rules
                 string path = $"{list}[{i}].{key}";
                 if ((items[i] as YamlMap)?.Find(key)?.Value is YamlScalar { IsNothing: false } name && !seen.TryAdd(name.Text, path))
                 {
-                    bound.Report(DescriptionFindings.NameTwice, path, $"`{Quoting.Short(name.Text)}` is used twice, here and at `{seen[name.Text]}`",
+                    bound.Report(DescriptionFindings.NameTwice, path,
+                        $"`{Quoting.Short(name.Text)}` is used twice, here and at `{seen[name.Text]}`",
                         "give each its own");
                 }
             }

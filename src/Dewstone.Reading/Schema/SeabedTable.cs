@@ -8,21 +8,27 @@ namespace Dewstone.Reading.Schema;
 /// <summary>Key table of the seabed: sand or clay.</summary>
 internal static class SeabedTable
 {
-    private static readonly KeyOf<SoilKind> Soil = Key.Must("soil", new WordForm<SoilKind>(("sand", SoilKind.Sand), ("clay", SoilKind.Clay)), "kind of soil");
-    private static readonly KeyOf<double> Friction = Key.Must("friction", new NumberForm(0, 2, "0.55"), "friction coefficient between unit and seabed");
-    private static readonly KeyOf<Angle> FrictionAngle = Key.Must("friction_angle", Forms.AngleOf("0 deg", "50 deg", "30 deg"), "angle of internal friction");
+    private static readonly KeyOf<SoilKind> Soil =
+        Key.Must("soil", new WordForm<SoilKind>(("sand", SoilKind.Sand), ("clay", SoilKind.Clay)), "kind of soil");
+    private static readonly KeyOf<double> Friction =
+        Key.Must("friction", new NumberForm(0, 2, "0.55"), "friction coefficient between unit and seabed");
+    private static readonly KeyOf<Angle> FrictionAngle =
+        Key.Must("friction_angle", Forms.AngleOf("0 deg", "50 deg", "30 deg"), "angle of internal friction");
 
     private static readonly KeyOf<Pressure> UndrainedStrength =
         Key.Must("undrained_strength", Forms.Pressure("0.1 kPa", "1 MPa", "5 kPa"), "undrained shear strength");
 
     private static readonly KeyOf<UnitWeight> EffectiveWeight = Key.Must("effective_weight",
-        new QuantityForm<UnitWeight>(QuantityKinds.UnitWeight, "1 kN/m3", "20 kN/m3", "8.5 kN/m3", value => new UnitWeight(value)), "effective weight of the soil under water");
+        new QuantityForm<UnitWeight>(QuantityKinds.UnitWeight, "1 kN/m3", "20 kN/m3", "8.5 kN/m3", value => new UnitWeight(value)),
+            "effective weight of the soil under water");
 
     private static readonly KeyOf<Length> Grain = Key.May("grain", Forms.Length("1 um", "1 m", "0.3 mm"), "median grain size");
-    private static readonly KeyOf<Angle> Slope = Key.May("slope", Forms.AngleOf("0 deg", "45 deg", "0 deg"), "slope from the horizontal", fallback: "0 deg", starter: true);
+    private static readonly KeyOf<Angle> Slope =
+        Key.May("slope", Forms.AngleOf("0 deg", "45 deg", "0 deg"), "slope from the horizontal", fallback: "0 deg", starter: true);
 
     /// <summary>Seabed.</summary>
-    public static readonly TableForm<SeabedSoil> Table = new("a seabed", [Soil, Friction, FrictionAngle, UndrainedStrength, EffectiveWeight, Grain, Slope],
+    public static readonly TableForm<SeabedSoil> Table =
+        new("a seabed", [Soil, Friction, FrictionAngle, UndrainedStrength, EffectiveWeight, Grain, Slope],
         bound => new SeabedSoil
         {
             Soil = bound.Get(Soil),

@@ -12,7 +12,8 @@ internal static class SettingTables
         Key.Must("law", new WordForm<string>(("power", "power"), ("exponential", "exponential")), "law of diffusivity against saturation");
 
     private static readonly KeyOf<Diffusivity> AtSaturation = Key.Must("diffusivity",
-        new QuantityForm<Diffusivity>(QuantityKinds.Diffusivity, "1e-12 m2/s", "1 m2/s", "3.2e-6 m2/s", value => new Diffusivity(value)), "value at saturation");
+        new QuantityForm<Diffusivity>(QuantityKinds.Diffusivity, "1e-12 m2/s", "1 m2/s", "3.2e-6 m2/s", value => new Diffusivity(value)),
+            "value at saturation");
 
     private static readonly KeyOf<int> Exponent = Key.Must("exponent", Forms.Whole(1, 12, "4"), "exponent of the law");
 
@@ -23,14 +24,21 @@ internal static class SettingTables
     public static readonly TableForm<WettingLaw> Wetting = new("a wetting law", [Law, AtSaturation, Exponent, Residual],
         bound => bound.Get(Law) == "power"
             ? new PowerLaw { AtSaturation = bound.Get(AtSaturation), Exponent = bound.Get(Exponent), Residual = bound.Get(Residual) }
-            : new ExponentialLaw { AtSaturation = bound.Get(AtSaturation), Exponent = bound.Get(Exponent), Residual = bound.Get(Residual) });
+            : new ExponentialLaw
+            {
+                AtSaturation = bound.Get(AtSaturation),
+                Exponent = bound.Get(Exponent),
+                Residual = bound.Get(Residual),
+            });
 
-    private static readonly KeyOf<double> WaterCement = Key.Must("water_cement", new NumberForm(0.01, 2, "0.22"), "least water/cement by mass that sets");
+    private static readonly KeyOf<double> WaterCement =
+        Key.Must("water_cement", new NumberForm(0.01, 2, "0.22"), "least water/cement by mass that sets");
 
     private static readonly KeyOf<Duration> Window =
         Key.Must("window", Forms.Time("1 s", "7 d", "600 s"), "time from the first dose of a layer after which its water no longer moves");
 
-    private static readonly KeyOf<Temperature> At = Key.May("at", Forms.Temperature("-5 degC", "60 degC", "20 degC"), "temperature the window is for", fallback: "20 degC", starter: true);
+    private static readonly KeyOf<Temperature> At = Key.May("at", Forms.Temperature("-5 degC", "60 degC", "20 degC"),
+        "temperature the window is for", fallback: "20 degC", starter: true);
 
     private static readonly KeyOf<double> Activation = Key.May("activation", Forms.Plain(QuantityKinds.Kelvins, "0 K", "20000 K", "5000 K"),
         "activation energy over the gas constant, by which the window scales with bed temperature", fallback: "5000 K", starter: true);
@@ -52,12 +60,14 @@ internal static class SettingTables
         new ListForm<MeasuredStrength>(
             new RowForm<MeasuredStrength>("a measurement [age, curing temperature, strength]", "[7 d, 20 degC, 12.4 MPa]",
                 v => new MeasuredStrength((Duration)v[0], (Temperature)v[1], (Pressure)v[2]),
-                Forms.Time("1 h", "10 yr", "7 d"), Forms.Temperature("-5 degC", "90 degC", "20 degC"), Forms.Pressure("0 MPa", "200 MPa", "12.4 MPa")),
+                Forms.Time("1 h", "10 yr", "7 d"), Forms.Temperature("-5 degC", "90 degC", "20 degC"),
+                    Forms.Pressure("0 MPa", "200 MPa", "12.4 MPa")),
             1, "measurements"),
         "cubes cut from the same bed");
 
     private static readonly KeyOf<string> CementClass =
-        Key.May("class", new WordForm<string>(("N", "N"), ("S", "S"), ("R", "R")), "cement class: slow, normal or rapid", fallback: "N", starter: true);
+        Key.May("class", new WordForm<string>(("N", "N"), ("S", "S"), ("R", "R")), "cement class: slow, normal or rapid", fallback: "N",
+            starter: true);
 
     /// <summary>Strength law.</summary>
     public static readonly TableForm<StrengthLaw> Strength = new("a strength law", [StrengthBy, Measured, CementClass],

@@ -10,7 +10,8 @@ internal static class ShapeTables
     private static readonly KeyOf<Point3> Centre = Key.Must("centre", Forms.Point, "centre in the unit frame");
     private static readonly KeyOf<Length> Diameter = Key.Must("diameter", Forms.Extent, "diameter");
     private static readonly KeyOf<Size3> Size = Key.Must("size", Forms.Size, "full edges or axes along x, y, z");
-    private static readonly KeyOf<Length> Rounding = Key.May("rounding", Forms.Radius, "radius of edges and corners, at most half the smallest edge", fallback: "0 mm");
+    private static readonly KeyOf<Length> Rounding =
+        Key.May("rounding", Forms.Radius, "radius of edges and corners, at most half the smallest edge", fallback: "0 mm");
 
     private static readonly TableForm<SolidForm> SphereTable = new("a sphere", [Centre, Diameter],
         bound => new SphereForm { Centre = bound.Get(Centre), Diameter = bound.Get(Diameter) });

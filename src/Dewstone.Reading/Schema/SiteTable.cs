@@ -13,8 +13,10 @@ internal static class SiteTable
     private static readonly KeyOf<string> Datum = Key.May("datum", Forms.Name, "name of the datum", "chart", "chart", starter: true);
     private static readonly KeyOf<Length> Low = Key.May("low", Level, "low water against the datum", "-0.3 m", "0 m", starter: true);
     private static readonly KeyOf<Length> High = Key.May("high", Level, "high water against the datum", "1.4 m", "0 m", starter: true);
-    private static readonly KeyOf<double> Salinity = Key.May("salinity", new NumberForm(0, 60, "30"), "practical salinity", fallback: "35", starter: true);
-    private static readonly KeyOf<Temperature> WaterTemperature = Key.May("temperature", Forms.Temperature("-2 degC", "40 degC", "12 degC"), "of the water", fallback: "10 degC", starter: true);
+    private static readonly KeyOf<double> Salinity =
+        Key.May("salinity", new NumberForm(0, 60, "30"), "practical salinity", fallback: "35", starter: true);
+    private static readonly KeyOf<Temperature> WaterTemperature =
+        Key.May("temperature", Forms.Temperature("-2 degC", "40 degC", "12 degC"), "of the water", fallback: "10 degC", starter: true);
 
     private static readonly TableForm<SiteWater> WaterTable = new("the water", [Depth, Datum, Low, High, Salinity, WaterTemperature],
         bound => new SiteWater
@@ -28,15 +30,21 @@ internal static class SiteTable
         },
         bound => Rules.InOrder(bound, Low, High));
 
-    private static readonly KeyOf<Length> SignificantHeight = Key.Must("significant_height", Forms.Length("0 m", "25 m", "1.2 m"), "significant wave height");
+    private static readonly KeyOf<Length> SignificantHeight =
+        Key.Must("significant_height", Forms.Length("0 m", "25 m", "1.2 m"), "significant wave height");
     private static readonly KeyOf<Duration> PeakPeriod = Key.Must("peak_period", Forms.Time("0.5 s", "40 s", "7 s"), "peak period");
-    private static readonly KeyOf<Angle> WaveDirection = Key.May("direction", Forms.Bearing, "where it comes from, clockwise from true north", fallback: "0 deg", starter: true);
-    private static readonly KeyOf<double> ReturnPeriod = Key.May("return_period", Forms.Years("1 d", "10000 yr", "50 yr"), "return period", starter: true);
+    private static readonly KeyOf<Angle> WaveDirection =
+        Key.May("direction", Forms.Bearing, "where it comes from, clockwise from true north", fallback: "0 deg", starter: true);
+    private static readonly KeyOf<double> ReturnPeriod =
+        Key.May("return_period", Forms.Years("1 d", "10000 yr", "50 yr"), "return period", starter: true);
 
     private static readonly KeyOf<HeightForms.DesignHeight> Height =
-        Key.May("design_height", HeightForms.Height, "which height is designed for: the highest tenth, the significant or the greatest height, or a height", fallback: "Hs", starter: true);
+        Key.May("design_height", HeightForms.Height,
+            "which height is designed for: the highest tenth, the significant or the greatest height, or a height", fallback: "Hs",
+            starter: true);
 
-    private static readonly TableForm<DesignWave> WaveTable = new("a wave", [SignificantHeight, PeakPeriod, WaveDirection, ReturnPeriod, Height],
+    private static readonly TableForm<DesignWave> WaveTable =
+        new("a wave", [SignificantHeight, PeakPeriod, WaveDirection, ReturnPeriod, Height],
         bound => new DesignWave
         {
             SignificantHeight = bound.Get(SignificantHeight),
@@ -50,7 +58,8 @@ internal static class SiteTable
     private static readonly KeyOf<Speed> CurrentSpeed =
         Key.Must("speed", new QuantityForm<Speed>(QuantityKinds.Speed, "0 m/s", "10 m/s", "0.6 m/s", value => new Speed(value)), "speed");
 
-    private static readonly KeyOf<Angle> CurrentDirection = Key.Must("direction", Forms.Bearing, "where it goes to, clockwise from true north", "90 deg");
+    private static readonly KeyOf<Angle> CurrentDirection =
+        Key.Must("direction", Forms.Bearing, "where it goes to, clockwise from true north", "90 deg");
 
     private static readonly TableForm<SeaCurrent> CurrentTable = new("a current", [CurrentSpeed, CurrentDirection],
         bound => new SeaCurrent(bound.Get(CurrentSpeed), bound.Get(CurrentDirection)));
@@ -64,7 +73,8 @@ internal static class SiteTable
 
     private static readonly KeyOf<double> Sliding = Key.May("sliding", Coefficient("1.3"), "against sliding", fallback: "1.3");
     private static readonly KeyOf<double> Overturning = Key.May("overturning", Coefficient("1.5"), "against overturning", fallback: "1.5");
-    private static readonly KeyOf<double> Bearing = Key.May("bearing", Coefficient("2.5"), "against failure of the seabed", fallback: "2.5");
+    private static readonly KeyOf<double> Bearing =
+        Key.May("bearing", Coefficient("2.5"), "against failure of the seabed", fallback: "2.5");
 
     private static readonly TableForm<SafetyFactors> SafetyTable = new("the safety factors", [Sliding, Overturning, Bearing],
         bound => new SafetyFactors(bound.Get(Sliding), bound.Get(Overturning), bound.Get(Bearing)));
@@ -72,7 +82,8 @@ internal static class SiteTable
     private static readonly KeyOf<Length> BodyDepth = Key.Must("body_depth", Forms.Length("1 mm", "5 m", "30 mm"), "depth of its body");
     private static readonly TableForm<Length> AnimalTable = new("an animal", [BodyDepth], bound => bound.Get(BodyDepth));
     private static readonly KeyOf<Length> Sheltered = Key.Must("sheltered", AnimalTable, "the animal that should find shelter");
-    private static readonly KeyOf<Length> Predator = Key.Must("predator", AnimalTable, "the animal that should stay out", "{body_depth: 90 mm}");
+    private static readonly KeyOf<Length> Predator =
+        Key.Must("predator", AnimalTable, "the animal that should stay out", "{body_depth: 90 mm}");
 
     private static readonly TableForm<ShelterAnimals> AnimalsTable = new("the animals", [Sheltered, Predator],
         bound => new ShelterAnimals(bound.Get(Sheltered), bound.Get(Predator)),
@@ -83,9 +94,12 @@ internal static class SiteTable
     private static readonly KeyOf<DesignWave> Wave = Key.Must("wave", WaveTable, "design wave");
     private static readonly KeyOf<SeaCurrent> Current = Key.May("current", CurrentTable, "current; left out, there is none", starter: true);
     private static readonly KeyOf<SeabedSoil> Seabed = Key.Must("seabed", SeabedTable.Table, "what it stands on");
-    private static readonly KeyOf<ForceCoefficients> Forces = Key.May("forces", ForceTable, "Morison coefficients", "{drag: 1.05, inertia: 1.67, lift: 0.8}");
-    private static readonly KeyOf<SafetyFactors> Safety = Key.May("safety", SafetyTable, "least factors of safety", "{sliding: 1.3, overturning: 1.5, bearing: 2.5}");
-    private static readonly KeyOf<Length> Clearance = Key.May("clearance", Forms.Length("0 m", "100 m", "1.83 m"), "least water over the unit at low water", starter: true);
+    private static readonly KeyOf<ForceCoefficients> Forces =
+        Key.May("forces", ForceTable, "Morison coefficients", "{drag: 1.05, inertia: 1.67, lift: 0.8}");
+    private static readonly KeyOf<SafetyFactors> Safety =
+        Key.May("safety", SafetyTable, "least factors of safety", "{sliding: 1.3, overturning: 1.5, bearing: 2.5}");
+    private static readonly KeyOf<Length> Clearance =
+        Key.May("clearance", Forms.Length("0 m", "100 m", "1.83 m"), "least water over the unit at low water", starter: true);
     private static readonly KeyOf<ShelterAnimals> Animals = Key.May("animals", AnimalsTable, "whom it should shelter, and from whom");
 
     /// <summary>A site.</summary>
@@ -97,8 +111,10 @@ internal static class SiteTable
             Wave = bound.Get(Wave),
             Current = bound.MaybeOf(Current),
             Seabed = bound.Get(Seabed),
-            Forces = bound.MaybeOf(Forces) ?? new ForceCoefficients(Drag.FallbackValue(), Inertia.FallbackValue(), LiftForce.FallbackValue()),
-            Safety = bound.MaybeOf(Safety) ?? new SafetyFactors(Sliding.FallbackValue(), Overturning.FallbackValue(), Bearing.FallbackValue()),
+            Forces =
+                bound.MaybeOf(Forces) ?? new ForceCoefficients(Drag.FallbackValue(), Inertia.FallbackValue(), LiftForce.FallbackValue()),
+            Safety =
+                bound.MaybeOf(Safety) ?? new SafetyFactors(Sliding.FallbackValue(), Overturning.FallbackValue(), Bearing.FallbackValue()),
             Clearance = bound.Maybe(Clearance),
             Animals = bound.MaybeOf(Animals),
         });

@@ -31,7 +31,8 @@ internal static class StockTables
     private static readonly KeyOf<int> Deck =
         Key.Must("deck", Forms.Counted(QuantityKinds.Places, "1 place", "10000 places", "40 places"), "places on deck");
 
-    private static readonly KeyOf<int> Stack = Key.May("stack", Forms.Whole(1, 20, "1"), "how many units may stand on each other", fallback: "1");
+    private static readonly KeyOf<int> Stack =
+        Key.May("stack", Forms.Whole(1, 20, "1"), "how many units may stand on each other", fallback: "1");
 
     /// <summary>Transport.</summary>
     public static readonly TableForm<Transport> Transport = new("transport", [Payload, Deck, Stack],
@@ -39,11 +40,14 @@ internal static class StockTables
 
     private static readonly KeyOf<double[]> Anchor = Key.Must("anchor",
         new RowForm<double[]>("a position [latitude, longitude]", "[41.5 N, 30.2 W]", v => [(double)v[0], (double)v[1]],
-            Forms.Plain(QuantityKinds.Latitude, "90 S", "90 N", "41.5 N"), Forms.Plain(QuantityKinds.Longitude, "180 W", "180 E", "30.2 W")),
+            Forms.Plain(QuantityKinds.Latitude, "90 S", "90 N", "41.5 N"),
+                Forms.Plain(QuantityKinds.Longitude, "180 W", "180 E", "30.2 W")),
         "anchor point");
 
-    private static readonly KeyOf<Angle> Heading = Key.May("heading", Forms.Bearing, "bearing of the rows, clockwise from true north", "40 deg", "0 deg");
-    private static readonly KeyOf<Length> Spacing = Key.Must("spacing", Forms.Length("0 m", "1000 m", "3 m"), "clear distance between units");
+    private static readonly KeyOf<Angle> Heading =
+        Key.May("heading", Forms.Bearing, "bearing of the rows, clockwise from true north", "40 deg", "0 deg");
+    private static readonly KeyOf<Length> Spacing =
+        Key.Must("spacing", Forms.Length("0 m", "1000 m", "3 m"), "clear distance between units");
     private static readonly KeyOf<int> Rows = Key.Must("rows", Forms.Whole(1, 10_000, "4"), "number of rows");
 
     /// <summary>Layout at sea.</summary>

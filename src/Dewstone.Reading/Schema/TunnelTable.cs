@@ -1,5 +1,4 @@
 using Dewstone.Model.Description;
-using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Quantities;
 using Dewstone.Reading.Binding;
 
@@ -11,8 +10,10 @@ internal static class TunnelTable
     private static readonly KeyOf<Length> Width =
         Key.Must("width", Forms.Extent, "along y for a tunnel along x, along x for one along y or z", "340 mm");
 
-    private static readonly KeyOf<Length> Height = Key.Must("height", Forms.Extent, "along z for a tunnel along x or y, along y for one along z");
-    private static readonly KeyOf<Length> Rounding = Key.May("rounding", Forms.Radius, "radius of the corners, at most half the smaller side", fallback: "0 mm", starter: true);
+    private static readonly KeyOf<Length> Height =
+        Key.Must("height", Forms.Extent, "along z for a tunnel along x or y, along y for one along z");
+    private static readonly KeyOf<Length> Rounding =
+        Key.May("rounding", Forms.Radius, "radius of the corners, at most half the smaller side", fallback: "0 mm", starter: true);
     private static readonly KeyOf<Length> Diameter = Key.Must("diameter", Forms.Extent, "diameter of a round section", "220 mm");
 
     private static readonly TableForm<Section> SectionTable = new("a section", [Width, Height, Rounding, Diameter],
@@ -33,17 +34,20 @@ internal static class TunnelTable
     private static readonly KeyOf<Axis> Along =
         Key.Must("along", new WordForm<Axis>(("x", Axis.X), ("y", Axis.Y), ("z", Axis.Z)), "axis it runs along, right through the box");
 
-    private static readonly KeyOf<Across> At = Key.Must("at", AcrossTable.Table, "where its centre line runs, by the two coordinates across it", "{y: 450 mm, z: 270 mm}");
+    private static readonly KeyOf<Across> At =
+        Key.Must("at", AcrossTable.Table, "where its centre line runs, by the two coordinates across it", "{y: 450 mm, z: 270 mm}");
 
     private static readonly KeyOf<IReadOnlyList<Point3>> Path = Key.Must("path",
-        new ListForm<Point3>(Forms.Point, 2, "points [x, y, z]", "[[0 mm, 450 mm, 300 mm], [450 mm, 450 mm, 300 mm], [450 mm, 900 mm, 300 mm]]"),
+        new ListForm<Point3>(Forms.Point, 2, "points [x, y, z]",
+            "[[0 mm, 450 mm, 300 mm], [450 mm, 450 mm, 300 mm], [450 mm, 900 mm, 300 mm]]"),
         "corners of its centre line");
 
     private static readonly KeyOf<Section> Cut =
-        Key.Must("section", SectionTable, "cross-section; along a path it must be round",
+        Key.Must("section", SectionTable, "cross-section; along a path a rectangle keeps its width level",
             "{width: 340 mm, height: 300 mm, rounding: 40 mm}");
 
-    private static readonly KeyOf<Length> Clear = Key.May("clear", Forms.Extent, "least ball that must still pass once set", "200 mm", starter: true);
+    private static readonly KeyOf<Length> Clear =
+        Key.May("clear", Forms.Extent, "least ball that must still pass once set", "200 mm", starter: true);
 
     /// <summary>A tunnel.</summary>
     public static readonly TableForm<Tunnel> Table = new("a tunnel", [Name, Along, At, Path, Cut, Clear], Make, Check,
@@ -65,11 +69,6 @@ internal static class TunnelTable
         if (bound.Has(Along, out Axis along) && bound.Has(At, out Across? at))
         {
             AcrossTable.Check(bound, At.Name, along, at);
-        }
-
-        if (bound.Stands(Path) && !bound.Stands(Along) && bound.Has(Cut, out Section? section) && section is RectangularSection)
-        {
-            bound.Report(DescriptionFindings.SectionDoesNotFit, Cut.Name, "a tunnel along a path needs a round section", $"write it as {{diameter: {Diameter.Example}}}");
         }
     }
 }

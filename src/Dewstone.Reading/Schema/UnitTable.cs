@@ -7,7 +7,8 @@ namespace Dewstone.Reading.Schema;
 /// <summary>Key table of a reef unit.</summary>
 internal static class UnitTable
 {
-    private static readonly KeyOf<Length> Amplitude = Key.Must("amplitude", Forms.Length("0 mm", "500 mm", "12 mm"), "largest depth removed");
+    private static readonly KeyOf<Length> Amplitude =
+        Key.Must("amplitude", Forms.Length("0 mm", "500 mm", "12 mm"), "largest depth removed");
 
     private static readonly KeyOf<Band> Wavelength =
         Key.Must("length", Forms.Band(Forms.Extent, "[80 mm, 250 mm]"), "shortest and longest length of the bumps");
@@ -34,13 +35,15 @@ internal static class UnitTable
         ways: [Way.By(ShapeTables.Block), Way.By(ShapeTables.Sphere), Way.By(ShapeTables.Ellipsoid)]);
 
     private static readonly KeyOf<int> Turn =
-        Key.May("turn", new WordForm<int>(("0 deg", 0), ("90 deg", 1), ("180 deg", 2), ("270 deg", 3)), "quarter turns, counter-clockwise from above");
+        Key.May("turn", new WordForm<int>(("0 deg", 0), ("90 deg", 1), ("180 deg", 2), ("270 deg", 3)),
+            "quarter turns, counter-clockwise from above");
 
     private static readonly KeyOf<Point3> Shift =
         Key.May("shift", Forms.Point, "shift from the centred whole-pitch position, after turning", "[0 mm, 0 mm, 0 mm]");
 
     private static readonly KeyOf<bool> Layers =
-        Key.May("layers", new WordForm<bool>(("straight", false), ("shifted", true)), "whether every other layer is shifted by half a pitch");
+        Key.May("layers", new WordForm<bool>(("straight", false), ("shifted", true)),
+            "whether every other layer is shifted by half a pitch");
 
     private static readonly TableForm<PlacementWish> PlaceTable = new("a placement", [Turn, Shift, Layers],
         bound => new PlacementWish { QuarterTurns = bound.Maybe(Turn), Shift = bound.Maybe(Shift), ShiftedLayers = bound.Maybe(Layers) });
@@ -50,8 +53,10 @@ internal static class UnitTable
     private static readonly KeyOf<string> Mix =
         Key.May("mix", Forms.File, "file of the dry mix; the command line, tonight or the order may override it", starter: true);
 
-    private static readonly KeyOf<string> Printer = Key.May("printer", Forms.File, "file of the printer, likewise", "../printers/yard.printer.yaml", starter: true);
-    private static readonly KeyOf<string> Site = Key.May("site", Forms.File, "file of the site, likewise", "../sites/wrackline-shoal.site.yaml");
+    private static readonly KeyOf<string> Printer =
+        Key.May("printer", Forms.File, "file of the printer, likewise", "../printers/yard.printer.yaml", starter: true);
+    private static readonly KeyOf<string> Site =
+        Key.May("site", Forms.File, "file of the site, likewise", "../sites/wrackline-shoal.site.yaml");
 
     private static readonly KeyOf<Size3> Box = Key.Must("box",
         new RowForm<Size3>("the edges [x, y, z], each from 20 mm to 20 m", "[900 mm, 900 mm, 900 mm]",
@@ -59,7 +64,8 @@ internal static class UnitTable
         "edges of the outer box");
 
     private static readonly KeyOf<Length> Rounding =
-        Key.May("rounding", Forms.Radius, "radius of the outer edges and corners, at most half the smallest edge", "50 mm", "0 mm", starter: true);
+        Key.May("rounding", Forms.Radius, "radius of the outer edges and corners, at most half the smallest edge", "50 mm", "0 mm",
+            starter: true);
 
     private static readonly KeyOf<Length> Blend =
         Key.May("blend", Forms.Radius, "radius where openings meet each other and the outer faces", "25 mm", "0 mm", starter: true);
@@ -76,9 +82,11 @@ internal static class UnitTable
         Key.May("keep", new ListForm<KeepZone>(KeepTable, 0, "keep zones"), "zones that stay solid whatever openings say", starter: true);
 
     private static readonly KeyOf<Lifting> Lift = Key.May("lifting", LiftingTable.Table, "how the finished unit is lifted", starter: true);
-    private static readonly KeyOf<Requirements> Require = Key.May("require", RequirementTable.Table, "what `check` holds the predicted solid against", 
+    private static readonly KeyOf<Requirements> Require =
+        Key.May("require", RequirementTable.Table, "what `check` holds the predicted solid against",
         "{mass: {max: 1150 kg}, wall: {min: 60 mm}, shape_match: {min: 0.80}, loose_pieces: {max: 0}}", starter: true);
-    private static readonly KeyOf<PlacementWish> Place = Key.May("place", PlaceTable, "fixes the placement in the printer; left out, it is chosen", "{turn: 0 deg}");
+    private static readonly KeyOf<PlacementWish> Place =
+        Key.May("place", PlaceTable, "fixes the placement in the printer; left out, it is chosen", "{turn: 0 deg}");
 
     /// <summary>A reef unit's file.</summary>
     public static readonly TableForm<UnitFile> Table = new("a unit",

@@ -17,7 +17,8 @@ internal static class YardTables
         "days on which a shift begins");
 
     private static readonly KeyOf<TimeOnly> From = Key.Must("from", new TimeOfDayForm(), "begin");
-    private static readonly KeyOf<TimeOnly> To = Key.Must("to", new TimeOfDayForm(), "end; on the next day when not after the begin", "\"06:00\"");
+    private static readonly KeyOf<TimeOnly> To =
+        Key.Must("to", new TimeOfDayForm(), "end; on the next day when not after the begin", "\"06:00\"");
 
     private static readonly FormOf<ShiftPlan> ShiftTable = new TableForm<ShiftPlan>("shifts", [Days, From, To],
         bound => new ShiftPlan(new Shifts(bound.Get(Days), bound.Get(From), bound.Get(To))));
@@ -33,16 +34,21 @@ internal static class YardTables
     public static readonly TableForm<Crew> Crew = new("a crew", [Hours, DigOut], bound => new Crew(bound.Get(Hours), bound.Get(DigOut)));
 
     private static readonly KeyOf<int> Count = Key.Must("count", Forms.Whole(1, 10_000, "20"), "bins in all");
-    private static readonly KeyOf<Duration> Change = Key.Must("change", Forms.Time("0 min", "1 d", "10 min"), "time to roll one out and the next in");
-    private static readonly KeyOf<int> CuringPlaces = Key.Must("curing_places", Forms.Whole(0, 10_000, "18"), "places where full bins stand to set");
-    private static readonly KeyOf<Mass> Handling = Key.Must("handling", Forms.Mass("1 kg", "1000 t", "3500 kg"), "greatest mass of a full bin");
-    private static readonly KeyOf<Duration> SetBeforeDig = Key.Must("set_before_dig", Forms.Time("0 h", "60 d", "36 h"), "least time from the last layer to dig-out");
+    private static readonly KeyOf<Duration> Change =
+        Key.Must("change", Forms.Time("0 min", "1 d", "10 min"), "time to roll one out and the next in");
+    private static readonly KeyOf<int> CuringPlaces =
+        Key.Must("curing_places", Forms.Whole(0, 10_000, "18"), "places where full bins stand to set");
+    private static readonly KeyOf<Mass> Handling =
+        Key.Must("handling", Forms.Mass("1 kg", "1000 t", "3500 kg"), "greatest mass of a full bin");
+    private static readonly KeyOf<Duration> SetBeforeDig =
+        Key.Must("set_before_dig", Forms.Time("0 h", "60 d", "36 h"), "least time from the last layer to dig-out");
 
     /// <summary>Bins.</summary>
     public static readonly TableForm<BinStock> Bins = new("the bins", [Count, Change, CuringPlaces, Handling, SetBeforeDig],
         bound => new BinStock(bound.Get(Count), bound.Get(Change), bound.Get(CuringPlaces), bound.Get(Handling), bound.Get(SetBeforeDig)));
 
-    private static readonly KeyOf<Temperature> At = Key.Must("temperature", Forms.Temperature("-5 degC", "60 degC", "10 degC"), "temperature while curing");
+    private static readonly KeyOf<Temperature> At =
+        Key.Must("temperature", Forms.Temperature("-5 degC", "60 degC", "10 degC"), "temperature while curing");
 
     /// <summary>Curing.</summary>
     public static readonly TableForm<Temperature> Curing = new("curing", [At], bound => bound.Get(At));

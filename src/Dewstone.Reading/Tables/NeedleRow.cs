@@ -14,6 +14,9 @@ internal readonly ref struct NeedleRow
     private static readonly (string Word, NeedleCondition Condition)[] States =
         [("ok", NeedleCondition.Ok), ("blocked", NeedleCondition.Blocked), ("limited", NeedleCondition.Limited)];
 
+    private static readonly UnitOfMeasure MillilitresPerSecond = QuantityKinds.Flow.Find("mL/s")!;
+    private static readonly UnitOfMeasure Percent = QuantityKinds.Share.Find("%")!;
+
     private readonly SepReader.Row row;
     private readonly string[] names;
     private readonly string file;
@@ -55,8 +58,8 @@ internal readonly ref struct NeedleRow
                 Condition = condition,
                 Gain = gain,
                 OffsetMillilitres = offset,
-                Flow = flow is { } millilitres ? new FlowRate(millilitres / 1e6) : null,
-                Repeatability = repeatability / 100.0,
+                Flow = flow is null ? null : new FlowRate(MillilitresPerSecond.ToBase(Cell(7))),
+                Repeatability = repeatability is null ? null : Percent.ToBase(Cell(8)),
             };
     }
 
@@ -91,7 +94,8 @@ internal readonly ref struct NeedleRow
         string due = $"a {(whole ? "whole " : "")}number from {least} to {most}";
         if (NumberText.Split(text, out double value, out string rest) is { } fault)
         {
-            Report(DescriptionFindings.NeedleCell, cell, text.Length == 0 ? $"`{names[cell]}` is empty" : $"`{names[cell]}`: {fault.Message}", $"write {due}");
+            Report(DescriptionFindings.NeedleCell, cell,
+                text.Length == 0 ? $"`{names[cell]}` is empty" : $"`{names[cell]}`: {fault.Message}", $"write {due}");
             return null;
         }
 
@@ -116,7 +120,8 @@ internal readonly ref struct NeedleRow
         }
 
         string meant = Spelling.Nearest(text, States.Select(state => state.Word)) is { } near ? $"did you mean `{near}`? " : "";
-        Report(DescriptionFindings.NeedleCell, cell, $"`{Quoting.Short(text)}` will not do as `state`", $"{meant}write ok, blocked or limited");
+        Report(DescriptionFindings.NeedleCell, cell, $"`{Quoting.Short(text)}` will not do as `state`",
+            $"{meant}write ok, blocked or limited");
         return NeedleCondition.Ok;
     }
 }

@@ -25,7 +25,8 @@ internal static class NeedleTableReader
         bool headerSeen = false;
 
         // Quotes are not needed in such a table and are left to be found as part of a cell.
-        using SepReader reader = Sep.New(',').Reader(o => o with { HasHeader = false, DisableColCountCheck = true, DisableQuotesParsing = true }).FromText(text);
+        using SepReader reader =
+            Sep.New(',').Reader(o => o with { HasHeader = false, DisableColCountCheck = true, DisableQuotesParsing = true }).FromText(text);
         foreach (SepReader.Row row in reader)
         {
             int line = row.LineNumberFrom;
@@ -33,7 +34,8 @@ internal static class NeedleTableReader
             {
                 if (!row.Span.TrimEnd('\r').SequenceEqual(Header))
                 {
-                    findings.Add(DescriptionFindings.NeedleHeader.At("the first line does not name the columns expected", $"write it as {Header}",
+                    findings.Add(DescriptionFindings.NeedleHeader.At("the first line does not name the columns expected",
+                        $"write it as {Header}",
                         location: new SourceLocation(file, line, 1)));
                     return null;
                 }
@@ -60,7 +62,8 @@ internal static class NeedleTableReader
 
         if (!headerSeen)
         {
-            findings.Add(DescriptionFindings.NeedleHeader.At("the file is empty", $"begin with the line {Header}", location: new SourceLocation(file, 1, 1)));
+            findings.Add(DescriptionFindings.NeedleHeader.At("the file is empty", $"begin with the line {Header}",
+                location: new SourceLocation(file, 1, 1)));
         }
 
         return findings.Items.Count > findingsBefore ? null : new NeedleTable { Needles = needles };
@@ -73,7 +76,8 @@ internal static class NeedleTableReader
             return true;
         }
 
-        cells.Report(DescriptionFindings.NeedleTwice, 0, $"the needle in column {needle.Column}, row {needle.Row} has a row already, on line {lines[(needle.Column, needle.Row)]}",
+        cells.Report(DescriptionFindings.NeedleTwice, 0,
+            $"the needle in column {needle.Column}, row {needle.Row} has a row already, on line {lines[(needle.Column, needle.Row)]}",
             "delete the older of the two");
         return false;
     }

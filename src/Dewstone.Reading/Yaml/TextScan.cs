@@ -2,7 +2,9 @@ using Dewstone.Model.Diagnostics;
 
 namespace Dewstone.Reading.Yaml;
 
-/// <summary>Faults of a text that the YAML library reports at the wrong place or not at all: tabs in the indentation, control characters.</summary>
+/// <summary>
+/// Faults of a text that the YAML library reports at the wrong place or not at all: tabs in the indentation, control characters.
+/// </summary>
 internal static class TextScan
 {
     /// <summary>Looks through a text.</summary>
@@ -28,7 +30,7 @@ internal static class TextScan
             }
             else if (c == '\t')
             {
-                if (indentation && !tabSeen && !IsBlank(text, i))
+                if (indentation && !tabSeen)
                 {
                     tabSeen = true;
                     findings.Add(DescriptionFindings.TabInIndentation.At(
@@ -50,18 +52,5 @@ internal static class TextScan
         }
 
         return !tabSeen;
-    }
-
-    private static bool IsBlank(string text, int from)
-    {
-        for (int i = from; i < text.Length && text[i] != '\n'; i++)
-        {
-            if (text[i] is not (' ' or '\t' or '\r'))
-            {
-                return text[i] == '#';
-            }
-        }
-
-        return true;
     }
 }

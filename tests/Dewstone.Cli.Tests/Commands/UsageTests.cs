@@ -6,7 +6,7 @@ public sealed class UsageTests
 {
     [Theory]
     [InlineData("Required argument 'UNIT'", "check")]
-    [InlineData("Option '-o' is required", "compile", "a.unit.yaml")]
+    [InlineData("Option '--output' is required", "compile", "a.unit.yaml")]
     [InlineData("--cells takes a whole number from 4 to 16, not '1,5'", "check", "a.unit.yaml", "--cells", "1,5")]
     [InlineData("--cells takes a whole number from 4 to 16, not '3'", "check", "a.unit.yaml", "--cells", "3")]
     [InlineData("--cells takes a whole number from 4 to 16, not '8.0'", "check", "a.unit.yaml", "--cells", "8.0")]

@@ -17,7 +17,7 @@ public sealed class DoseFindingsTests
         JobDescription job = Samples.Job(unit, mix, yard with { Needle = needle is null ? yard.Needle : needle(yard.Needle) });
         PlacementResult placed = Placer.Place(job, 2);
         TargetField target = Samples.Target(placed.Cells!, p => share * Samples.InBox(placed.Placement!)(p));
-        return PlainDoser.Dose(job, placed.Lattice!, target).Findings;
+        return PlainDoser.Dose(band is null ? Samples.Pinned(job) : job, placed.Lattice!, target).Findings;
     }
 
     private static Diagnostic Only(IReadOnlyList<Diagnostic> findings, string code)
@@ -84,8 +84,10 @@ public sealed class DoseFindingsTests
     {
         Diagnostic finding = Only(Dose(new WaterCementBand(0.25, 0.50, 0.9)), "DW3005");
 
+        // 0.48 x 425 kg/m3 x 0.125 L = 25.5 mL, less than the dose that closes the corners of this mix and pitch.
         Assert.Equal("require.water_cement.max", finding.Key!.Path);
-        Assert.Empty(Dose(new WaterCementBand(0.25, 0.52, 0.9)));
+        Assert.Contains("25.5 mL", finding.Message);
+        Assert.Empty(Dose(new WaterCementBand(0.25, 0.60, 0.9)));
     }
 
     [Fact]

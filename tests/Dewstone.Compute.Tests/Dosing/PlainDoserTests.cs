@@ -12,7 +12,7 @@ public sealed class PlainDoserTests
     private static (PlacementResult Placed, DoseResult Result) DoseBox(JobDescription job, int cells = 4)
     {
         PlacementResult placed = Placer.Place(job, cells);
-        return (placed, PlainDoser.Dose(job, placed.Lattice!, Samples.Target(placed.Cells!, Samples.InBox(placed.Placement!))));
+        return (placed, PlainDoser.Dose(Samples.Pinned(job), placed.Lattice!, Samples.Target(placed.Cells!, Samples.InBox(placed.Placement!))));
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public sealed class PlainDoserTests
         PlacementResult placed = Placer.Place(job, 8);
         TargetField target = Samples.Target(placed.Cells!, p => (placed.Placement!.ToUnit(p) - new Point3(0.25, 0.25, 0.25)).Norm < 0.25 ? 1 : 0);
 
-        DoseResult result = PlainDoser.Dose(job, placed.Lattice!, target);
+        DoseResult result = PlainDoser.Dose(Samples.Pinned(job), placed.Lattice!, target);
 
         int dosed = result.Doses.CentiMillilitres.Count(d => d > 0);
         int slivers = result.VoxelFractions.Count(f => f is > 0 and < PlainDoser.FractionCut);

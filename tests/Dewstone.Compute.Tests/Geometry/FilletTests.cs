@@ -7,8 +7,8 @@ public sealed class FilletTests
 {
     private const double R = 25.0;
 
-    // Two planes through the origin whose outward directions enclose an angle; the rounded edge is the arc about the corner of the set-back wedge.
-    // Points on that arc are on the surface, and points along its radii have the exact distance.
+    // Two planes through the origin whose outward directions enclose an angle; the rounded edge is the arc about the corner of the set-back
+    // wedge. Points on that arc are on the surface, and points along its radii have the exact distance.
     [Theory]
     [InlineData(20.0)]
     [InlineData(60.0)]
@@ -68,9 +68,9 @@ public sealed class FilletTests
         }
     }
 
-    // The mouth of a ball hollow in a flat face: the true arc touches the face and the ball from inside the solid, its centre r below the face and R + r
-    // from the ball's. The fillet takes surfaces for their tangent planes, so it may miss the arc by the rise of the set-back ball over one fillet radius,
-    // r^2 / (2 (R + r)), and a fillet of half the radius must miss by about a quarter.
+    // The mouth of a ball hollow in a flat face: the true arc touches the face and the ball from inside the solid, its centre r below the
+    // face and R + r from the ball's. The fillet takes surfaces for their tangent planes, so it may miss the arc by the rise of the
+    // set-back ball over one fillet radius, r^2 / (2 (R + r)), and a fillet of half the radius must miss by about a quarter.
     [Theory]
     [InlineData(70.0, 14.0)]
     [InlineData(70.0, 35.0)]

@@ -18,7 +18,8 @@ public sealed class ReefShapeTests
             Straight("y", Axis.Y, new Point3(0.3, 0.0, 0.24), Round(0.16)),
             Winding("bend", Round(0.12), new Point3(0.6, 0.0, 0.4), new Point3(0.6, 0.3, 0.42), new Point3(0.55, 0.4, 0.6)),
         ],
-        Cavities = [Hollow("ball", Ball(0.2, 0.15, 0.6, 0.2)), Hollow("egg", Egg(0.2, 0.6, 0.35, 0.2, 0.3, 0.16)), Hollow("niche", Block(0.75, 0.6, 0.2, 0.2, 0.16, 0.12, 0.02))],
+        Cavities = [Hollow("ball", Ball(0.2, 0.15, 0.6, 0.2)), Hollow("egg", Egg(0.2, 0.6, 0.35, 0.2, 0.3, 0.16)), Hollow("niche",
+            Block(0.75, 0.6, 0.2, 0.2, 0.16, 0.12, 0.02))],
         Keep = [Zone("foot", Block(0.4, 0.35, 0.04, 0.8, 0.7, 0.08))],
     };
 
@@ -142,8 +143,18 @@ public sealed class ReefShapeTests
     [Fact]
     public void Distance_scales_with_the_unit()
     {
-        ReefUnit half = Plain(0.4, 0.4, 0.4) with { Blend = new Length(0.02), Tunnels = [Straight("x", Axis.X, new Point3(0.0, 0.2, 0.2), Round(0.1))] };
-        ReefUnit whole = Plain(0.8, 0.8, 0.8) with { Blend = new Length(0.04), Tunnels = [Straight("x", Axis.X, new Point3(0.0, 0.4, 0.4), Round(0.2))] };
+        ReefUnit half = Plain(0.4, 0.4, 0.4) with
+        {
+            Blend = new Length(0.02),
+            Tunnels = [Straight("x",
+            Axis.X, new Point3(0.0, 0.2, 0.2), Round(0.1))]
+        };
+        ReefUnit whole = Plain(0.8, 0.8, 0.8) with
+        {
+            Blend = new Length(0.04),
+            Tunnels = [Straight("x",
+            Axis.X, new Point3(0.0, 0.4, 0.4), Round(0.2))]
+        };
         ReefShape small = Shape(half), large = Shape(whole);
         for (uint i = 0; i < 1_000; i++)
         {
@@ -163,7 +174,11 @@ public sealed class ReefShapeTests
     [Fact]
     public void Keep_zone_wins_over_openings_and_loses_to_the_body()
     {
-        ReefShape shape = Shape(Mixed with { Tunnels = [.. Mixed.Tunnels, Straight("up", Axis.Z, new Point3(0.4, 0.35, 0.0), Round(0.2))] });
+        ReefShape shape = Shape(Mixed with
+        {
+            Tunnels = [.. Mixed.Tunnels, Straight("up",
+            Axis.Z, new Point3(0.4, 0.35, 0.0), Round(0.2))]
+        });
 
         Assert.True(shape.SignedDistance(new Point3(0.4, 0.35, 0.04)) < 0.0);
         Assert.True(shape.SignedDistance(new Point3(0.4, 0.35, 0.3)) > 0.0);

@@ -6,7 +6,9 @@ using static Dewstone.Compute.Tests.Geometry.SampleUnits;
 
 namespace Dewstone.Compute.Tests.Geometry;
 
-/// <summary>Each finding DW2xxx with a unit that raises it, the key it must stand at, and a near neighbour that does not; on a grid of 50 mm.</summary>
+/// <summary>
+/// Each finding DW2xxx with a unit that raises it, the key it must stand at, and a near neighbour that does not; on a grid of 50 mm.
+/// </summary>
 public sealed class ShapeCheckTests
 {
     private static readonly ReefUnit Sound = Plain(0.9, 0.9, 0.9) with
@@ -31,7 +33,11 @@ public sealed class ShapeCheckTests
     {
         { "DW2001", "cavities[0].scatter.count", With(Niches with { Count = 300 }), With(Niches with { Count = 5 }) },
         { "DW2002", "tunnels[0].at", Tunnel(Straight("low", Axis.X, new Point3(0.0, 0.45, 2.7), Round(0.2))), Sound },
-        { "DW2002", "tunnels[0].at", Tunnel(Straight("low", Axis.Z, new Point3(-0.1, 0.45, 0.0), Round(0.2))), Tunnel(Straight("low", Axis.Z, new Point3(-0.09, 0.45, 0.0), Round(0.2))) },
+        {
+            "DW2002", "tunnels[0].at",
+            Tunnel(Straight("low", Axis.Z, new Point3(-0.1, 0.45, 0.0), Round(0.2))),
+            Tunnel(Straight("low", Axis.Z, new Point3(-0.09, 0.45, 0.0), Round(0.2)))
+        },
         {
             "DW2002", "tunnels[0].path",
             Tunnel(Winding("bend", Round(0.2), new Point3(0.0, -0.2, 0.3), new Point3(0.9, -0.2, 0.3))),
@@ -42,8 +48,16 @@ public sealed class ShapeCheckTests
             Tunnel(Winding("bend", Round(0.2), new Point3(0.0, 0.45, 0.3), new Point3(0.45, 0.45, 0.3))),
             Tunnel(Winding("bend", Round(0.2), new Point3(0.0, 0.45, 0.3), new Point3(0.45, 0.45, 0.3), new Point3(0.45, 0.9, 0.3)))
         },
-        { "DW2004", "cavities[0].sphere.centre", With(Hollow("den", Ball(0.45, 0.45, 1.2, 0.2))), With(Hollow("den", Ball(0.45, 0.45, 0.9, 0.2))) },
-        { "DW2004", "cavities[0].block.centre", With(Hollow("den", Block(0.45, 0.45, 1.0, 0.2, 0.2, 0.2))), With(Hollow("den", Block(0.45, 0.45, 0.99, 0.2, 0.2, 0.2))) },
+        {
+            "DW2004", "cavities[0].sphere.centre",
+            With(Hollow("den", Ball(0.45, 0.45, 1.2, 0.2))),
+            With(Hollow("den", Ball(0.45, 0.45, 0.9, 0.2)))
+        },
+        {
+            "DW2004", "cavities[0].block.centre",
+            With(Hollow("den", Block(0.45, 0.45, 1.0, 0.2, 0.2, 0.2))),
+            With(Hollow("den", Block(0.45, 0.45, 0.99, 0.2, 0.2, 0.2)))
+        },
         {
             "DW2005", "tunnels[0].section.diameter", Tunnel(Straight("drain", Axis.X, new Point3(0.0, 0.45, 0.3), Round(0.049))),
             Tunnel(Straight("drain", Axis.X, new Point3(0.0, 0.45, 0.3), Round(0.05)))
@@ -53,31 +67,67 @@ public sealed class ShapeCheckTests
             Tunnel(Straight("slit", Axis.X, new Point3(0.0, 0.45, 0.3), Rectangle(0.2, 0.06)))
         },
         { "DW2005", "box", Plain(0.9, 0.9, 0.04), Plain(0.9, 0.9, 0.05) },
-        { "DW2005", "keep[0].block.size", Sound with { Keep = [Zone("skin", Block(0.45, 0.45, 0.7, 0.9, 0.02, 0.2))] }, Sound with { Keep = [Zone("skin", Block(0.45, 0.45, 0.7, 0.9, 0.1, 0.2))] } },
+        {
+            "DW2005", "keep[0].block.size",
+            Sound with { Keep = [Zone("skin", Block(0.45, 0.45, 0.7, 0.9, 0.02, 0.2))] },
+            Sound with { Keep = [Zone("skin", Block(0.45, 0.45, 0.7, 0.9, 0.1, 0.2))] }
+        },
         { "DW2005", "cavities[0].scatter.diameter", With(Niches with { LeastDiameter = new Length(0.04) }), With(Niches) },
         { "DW2006", "tunnels[0]", Twins(0.299), Twins(0.301) },
-        { "DW2006", "tunnels[0]", Tunnel(Straight("low", Axis.X, new Point3(0.0, 0.45, 0.19), Round(0.2))), Tunnel(Straight("low", Axis.X, new Point3(0.0, 0.45, 0.201), Round(0.2))) },
-        { "DW2006", "tunnels[0]", With(Hollow("den", Ball(0.9, 0.45, 0.57, 0.2))), With(Hollow("den", Ball(0.9, 0.45, 0.61, 0.2))) },
-        { "DW2007", "keep[0].block.centre", Sound with { Keep = [Zone("foot", Block(0.45, 0.45, -0.05, 0.9, 0.9, 0.1))] }, Sound with { Keep = [Zone("foot", Block(0.45, 0.45, 0.05, 0.9, 0.9, 0.1))] } },
-        { "DW2008", "blend", Sound with { Blend = new Length(0.11) }, Sound with { Blend = new Length(0.1) } },
-        { "DW2009", "relief.amplitude", Sound with { Relief = Waves with { Amplitude = new Length(0.06) } }, Sound with { Relief = Waves with { Amplitude = new Length(0.05) } } },
-        { "DW2010", "relief.length", Sound with { Relief = Waves with { ShortestLength = new Length(0.09) } }, Sound with { Relief = Waves } },
-        { "DW2011", "cavities[0].sphere.centre", With(Hollow("den", Ball(0.45, 0.45, 0.6, 0.15))), With(Hollow("den", Ball(0.45, 0.45, 0.4, 0.15))) },
         {
-            "DW2011", "cavities[1].ellipsoid.centre", With(Hollow("den", Ball(0.45, 0.45, 0.6, 0.15)), Hollow("far", Egg(0.45, 0.45, 0.7, 0.2, 0.2, 0.1))),
+            "DW2006", "tunnels[0]",
+            Tunnel(Straight("low", Axis.X, new Point3(0.0, 0.45, 0.19), Round(0.2))),
+            Tunnel(Straight("low", Axis.X, new Point3(0.0, 0.45, 0.201), Round(0.2)))
+        },
+        { "DW2006", "tunnels[0]", With(Hollow("den", Ball(0.9, 0.45, 0.57, 0.2))), With(Hollow("den", Ball(0.9, 0.45, 0.61, 0.2))) },
+        {
+            "DW2007", "keep[0].block.centre",
+            Sound with { Keep = [Zone("foot", Block(0.45, 0.45, -0.05, 0.9, 0.9, 0.1))] },
+            Sound with { Keep = [Zone("foot", Block(0.45, 0.45, 0.05, 0.9, 0.9, 0.1))] }
+        },
+        { "DW2008", "blend", Sound with { Blend = new Length(0.11) }, Sound with { Blend = new Length(0.1) } },
+        {
+            "DW2009", "relief.amplitude",
+            Sound with { Relief = Waves with { Amplitude = new Length(0.06) } },
+            Sound with { Relief = Waves with { Amplitude = new Length(0.05) } }
+        },
+        {
+            "DW2010", "relief.length",
+            Sound with { Relief = Waves with { ShortestLength = new Length(0.09) } },
+            Sound with { Relief = Waves }
+        },
+        {
+            "DW2011", "cavities[0].sphere.centre",
+            With(Hollow("den", Ball(0.45, 0.45, 0.6, 0.15))),
+            With(Hollow("den", Ball(0.45, 0.45, 0.4, 0.15)))
+        },
+        {
+            "DW2011", "cavities[1].ellipsoid.centre", With(Hollow("den", Ball(0.45, 0.45, 0.6, 0.15)), Hollow("far",
+            Egg(0.45, 0.45, 0.7, 0.2, 0.2, 0.1))),
             With(Hollow("den", Ball(0.45, 0.45, 0.45, 0.15)), Hollow("far", Egg(0.45, 0.45, 0.55, 0.2, 0.2, 0.1)))
         },
         {
-            "DW2012", "tunnels[0].path", Tunnel(Winding("hairpin", Round(0.1), new Point3(0.0, 0.3, 0.3), new Point3(0.6, 0.3, 0.3), new Point3(0.0, 0.4, 0.3))),
-            Tunnel(Winding("hairpin", Round(0.1), new Point3(0.0, 0.3, 0.3), new Point3(0.6, 0.3, 0.3), new Point3(0.6, 0.5, 0.3), new Point3(0.0, 0.6, 0.3)))
+            "DW2012", "tunnels[0].path", Tunnel(Winding("hairpin",
+            Round(0.1), new Point3(0.0, 0.3, 0.3), new Point3(0.6, 0.3, 0.3), new Point3(0.0, 0.4, 0.3))),
+            Tunnel(Winding("hairpin",
+                Round(0.1), new Point3(0.0, 0.3, 0.3), new Point3(0.6, 0.3, 0.3), new Point3(0.6, 0.5, 0.3), new Point3(0.0, 0.6, 0.3)))
         },
         { "DW2012", "tunnels[0].path", Tunnel(Winding("none", Round(0.1), new Point3(0.0, 0.3, 0.3), new Point3(0.0, 0.3, 0.3))), Sound },
         {
-            "DW2013", "tunnels[0].clear", Tunnel(Straight("way", Axis.X, new Point3(0.0, 0.45, 0.3), Round(0.2)) with { Clear = new Length(0.21) }),
+            "DW2013", "tunnels[0].clear", Tunnel(Straight("way",
+            Axis.X, new Point3(0.0, 0.45, 0.3), Round(0.2)) with { Clear = new Length(0.21) }),
             Tunnel(Straight("way", Axis.X, new Point3(0.0, 0.45, 0.3), Round(0.2)) with { Clear = new Length(0.2) })
         },
-        { "DW2014", "keep[0]", Sound with { Keep = [Zone("core", Ball(0.45, 0.45, 0.3, 0.3))] }, Sound with { Keep = [Zone("core", Ball(0.45, 0.45, 0.7, 0.3))] } },
-        { "DW2015", "box", Plain(0.3, 0.3, 0.3) with { Cavities = [Hollow("all", Ball(0.15, 0.15, 0.15, 0.6))] }, Plain(0.3, 0.3, 0.3) with { Cavities = [Hollow("all", Ball(0.15, 0.15, 0.15, 0.3))] } },
+        {
+            "DW2014", "keep[0]",
+            Sound with { Keep = [Zone("core", Ball(0.45, 0.45, 0.3, 0.3))] },
+            Sound with { Keep = [Zone("core", Ball(0.45, 0.45, 0.7, 0.3))] }
+        },
+        {
+            "DW2015", "box",
+            Plain(0.3, 0.3, 0.3) with { Cavities = [Hollow("all", Ball(0.15, 0.15, 0.15, 0.6))] },
+            Plain(0.3, 0.3, 0.3) with { Cavities = [Hollow("all", Ball(0.15, 0.15, 0.15, 0.3))] }
+        },
     };
 
     [Theory]
@@ -138,6 +188,7 @@ public sealed class ShapeCheckTests
     // Two round tunnels of 200 mm side by side.
     private static ReefUnit Twins(double apart) => Sound with
     {
-        Tunnels = [Straight("a", Axis.X, new Point3(0.0, 0.3, 0.45), Round(0.2)), Straight("b", Axis.X, new Point3(0.0, 0.3 + apart, 0.45), Round(0.2))],
+        Tunnels = [Straight("a", Axis.X, new Point3(0.0, 0.3, 0.45), Round(0.2)), Straight("b",
+            Axis.X, new Point3(0.0, 0.3 + apart, 0.45), Round(0.2))],
     };
 }

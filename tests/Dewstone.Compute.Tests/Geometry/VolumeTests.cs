@@ -16,7 +16,8 @@ public sealed class VolumeTests
 
     private static void Near(double expected, double actual) => Assert.InRange(actual, expected * (1.0 - Share), expected * (1.0 + Share));
 
-    // V = abc + 2 r (ab + bc + ca) + pi r^2 (a + b + c) + 4/3 pi r^3 with a = L - 2 r (exact). 100 x 60 x 40, r = 10: 224171.087355; here in cm.
+    // V = abc + 2 r (ab + bc + ca) + pi r^2 (a + b + c) + 4/3 pi r^3 with a = L - 2 r (exact). 100 x 60 x 40, r = 10: 224171.087355; here
+    // in cm.
     [Fact]
     public void Rounded_box_has_the_volume_of_its_closed_form() =>
         Near(0.224171087355, Volume(Plain(1.0, 0.6, 0.4) with { Rounding = new Length(0.1) }));
@@ -73,20 +74,22 @@ public sealed class VolumeTests
         Near(0.5 * 0.3 - (4.0 - Math.PI) * 0.0025, 1.0 - Volume(unit));
     }
 
-    // A bent way: two straight pieces of unit length and the elbow. Mitred square section s, both legs to the faces from the middle: s^2 (0.5 + 0.5) (exact).
+    // A bent way: two straight pieces of unit length and the elbow. Mitred square section s, both legs to the faces from the middle: s^2
+    // (0.5 + 0.5) (exact).
     [Fact]
     public void Square_path_with_a_right_bend_has_a_mitred_elbow()
     {
         ReefUnit unit = Plain(1.0, 1.0, 1.0) with
         {
-            Tunnels = [Winding("bend", Rectangle(0.2, 0.2), new Point3(0.0, 0.5, 0.5), new Point3(0.5, 0.5, 0.5), new Point3(0.5, 1.0, 0.5))],
+            Tunnels = [Winding("bend",
+                Rectangle(0.2, 0.2), new Point3(0.0, 0.5, 0.5), new Point3(0.5, 0.5, 0.5), new Point3(0.5, 1.0, 0.5))],
         };
 
         Near(0.04, 1.0 - Volume(unit));
     }
 
-    // Round section r, both legs 0.5 long. Two cylinders (2 x 0.5 pi r^2) less what they share (a quarter of Steinmetz' 16/3 r^3) plus the quarter ball that
-    // fills the outer side (pi r^3 / 3); exact.
+    // Round section r, both legs 0.5 long. Two cylinders (2 x 0.5 pi r^2) less what they share (a quarter of Steinmetz' 16/3 r^3) plus the
+    // quarter ball that fills the outer side (pi r^3 / 3); exact.
     [Fact]
     public void Round_path_with_a_right_bend_has_a_ball_in_its_elbow()
     {
@@ -99,7 +102,8 @@ public sealed class VolumeTests
         Near((Math.PI * R * R) - (4.0 / 3.0 * R * R * R) + (Math.PI * R * R * R / 3.0), 1.0 - Volume(unit));
     }
 
-    // An edge of 90 degrees rounded by r loses (1 - pi/4) r^2 per length (exact). Two units that differ only in their length along y: the ends cancel.
+    // An edge of 90 degrees rounded by r loses (1 - pi/4) r^2 per length (exact). Two units that differ only in their length along y: the
+    // ends cancel.
     [Fact]
     public void Fillet_takes_its_closed_form_off_the_edges_of_a_slot()
     {

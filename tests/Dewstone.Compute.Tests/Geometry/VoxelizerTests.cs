@@ -74,9 +74,10 @@ public sealed class VoxelizerTests
         Assert.Equal([0.0f, 1.0f, 1.0f, 0.25f], Enumerable.Range(0, 4).Select(x => field.Fraction[(1 * 4 + 1) * 4 + x]).Select(share => MathF.Round(share, 6)));
     }
 
-    // Every bound that decides a block whole, and the ramp of the samples, against counting 10 x 10 x 10 points of each cell by the sign of the distance. The
-    // grid is laid so that the count is exact for the outer faces. An eighth's ramp is off by a few hundredths where a plane runs askew, and the count itself
-    // by up to a hundredth, so a cell may differ by 0.08; over all cells the differences must cancel to 0.1 % of the volume.
+    // Every bound that decides a block whole, and the ramp of the samples, against counting 10 x 10 x 10 points of each cell by the sign of
+    // the distance. The grid is laid so that the count is exact for the outer faces. An eighth's ramp is off by a few hundredths where a
+    // plane runs askew, and the count itself by up to a hundredth, so a cell may differ by 0.08; over all cells the differences must cancel
+    // to 0.1 % of the volume.
     [Fact]
     public void Shares_agree_with_counting_many_points()
     {
@@ -132,7 +133,8 @@ public sealed class VoxelizerTests
         }
     }
 
-    // Halving the cell must bring the volume of a curved shape nearer to the closed form at least as a second-order rule does, about fourfold.
+    // Halving the cell must bring the volume of a curved shape nearer to the closed form at least as a second-order rule does, about
+    // fourfold.
     [Fact]
     public void Volume_of_a_ball_converges_with_the_cell()
     {

@@ -96,7 +96,8 @@ public sealed class ComponentsTests
                     int dx = step % 3 - 1, dy = step / 3 % 3 - 1, dz = step / 9 - 1;
                     bool touches = connectivity == Connectivity.FacesEdgesCorners || Math.Abs(dx) + Math.Abs(dy) + Math.Abs(dz) == 1;
                     bool inside = x + dx >= 0 && x + dx < shape.Nx && y + dy >= 0 && y + dy < shape.Ny && z + dz >= 0 && z + dz < shape.Nz;
-                    if (touches && inside && shape.Index(x + dx, y + dy, z + dz) is int there && cells[there] == (byte)phase && labels[there] == 0)
+                    if (touches && inside && shape.Index(x + dx, y + dy, z + dz) is int there
+                        && cells[there] == (byte)phase && labels[there] == 0)
                     {
                         labels[there] = pieces;
                         open.Push(there);

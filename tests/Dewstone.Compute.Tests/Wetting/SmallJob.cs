@@ -100,8 +100,8 @@ internal sealed class SmallJob
 
     /// <summary>The hardened surface of a result, placed between cells.</summary>
     public static LevelSurface Surface(MoistureResult result, int power = 3) => new(
-        result.VolumetricWaterContent, (result.Grid.Nx, result.Grid.Ny, result.Grid.Nz), result.Grid.CellMetres, result.Grid.CellHeightMetres,
-        result.ThresholdContent, power);
+        result.VolumetricWaterContent, new GridShape(result.Grid.Nx, result.Grid.Ny, result.Grid.Nz),
+        new CellSize(result.Grid.CellMetres, result.Grid.CellHeightMetres), result.ThresholdContent, power);
 
     /// <summary>Diameter of the ball of a volume, mm.</summary>
     public static double EquivalentDiameter(double cubicMetres) => 1000.0 * Math.Cbrt(6.0 * cubicMetres / Math.PI);

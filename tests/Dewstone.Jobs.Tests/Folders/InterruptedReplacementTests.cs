@@ -82,6 +82,20 @@ public sealed class InterruptedReplacementTests
     }
 
     [Fact]
+    public void Older_job_that_cannot_be_removed_is_said_and_the_new_one_stands()
+    {
+        using TemporaryFolder folder = Prepared("ready over ready");
+        FailingDisk disk = new(() => new IOException("busy", 16), CountChanges("ready over ready"));
+
+        JobFolderOutcome outcome = JobFolderWriter.Write(Next(folder, "ready over ready"), disk, CancellationToken.None);
+
+        Assert.StartsWith("delete ", disk.Log[^1], StringComparison.Ordinal);
+        Assert.Equal(JobFolderStatus.Written, outcome.Status);
+        Assert.Equal(["DW8107"], outcome.Findings.Select(finding => finding.Code));
+        Assert.Equal("new", JobFolderWriterTests.Content(folder["wrack-block.job"]));
+    }
+
+    [Fact]
     public void Older_job_under_its_hidden_name_is_put_back_and_said()
     {
         using TemporaryFolder folder = Prepared("ready over ready");
@@ -97,10 +111,10 @@ public sealed class InterruptedReplacementTests
     public void Two_runs_at_once_end_with_one_whole_job()
     {
         using TemporaryFolder folder = new();
-        Parallel.For(0, 24, new ParallelOptions { MaxDegreeOfParallelism = 4 }, run =>
+        Parallel.For(0, 60, new ParallelOptions { MaxDegreeOfParallelism = 4 }, run =>
         {
             JobFolderOutcome outcome = JobFolderWriter.Write(JobFolderWriterTests.SmallOrder(folder.Path, $"run {run}", held: false));
-            Assert.True(outcome.Status is JobFolderStatus.Written or JobFolderStatus.TryAgain, outcome.Status.ToString());
+            Assert.True(outcome.Status is JobFolderStatus.Written or JobFolderStatus.TryAgain, string.Join(" ", outcome.Findings.Select(finding => $"{finding.Code} {finding.Message}")));
         });
 
         JobFolderRecovery.PutBack(folder["wrack-block.job"]);

@@ -30,7 +30,8 @@ public sealed partial class TemplateWriterTests
     public void Key_in_comments_reads_when_it_is_let_in(DescriptionKind kind)
     {
         string[] lines = TemplateWriter.Write(kind).Split('\n');
-        int[] optional = [.. Enumerable.Range(3, lines.Length - 3).Where(i => Commented().IsMatch(lines[i]) && !OtherWay().IsMatch(lines[i]))];
+        int[] optional =
+            [.. Enumerable.Range(3, lines.Length - 3).Where(i => Commented().IsMatch(lines[i]) && !OtherWay().IsMatch(lines[i]))];
         Assert.NotEmpty(optional);
 
         foreach (int i in optional)

@@ -18,7 +18,8 @@ internal static partial class YamlAsJson
 
     private static JsonNode? Node(YamlNode node) => node switch
     {
-        YamlMappingNode map => new JsonObject(map.Select(entry => KeyValuePair.Create(((YamlScalarNode)entry.Key).Value!, Node(entry.Value)))),
+        YamlMappingNode map =>
+            new JsonObject(map.Select(entry => KeyValuePair.Create(((YamlScalarNode)entry.Key).Value!, Node(entry.Value)))),
         YamlSequenceNode list => new JsonArray([.. list.Select(Node)]),
         YamlScalarNode { Style: ScalarStyle.Plain } scalar => Plain(scalar.Value!),
         YamlScalarNode scalar => JsonValue.Create(scalar.Value),
@@ -38,6 +39,7 @@ internal static partial class YamlAsJson
     [GeneratedRegex("^[-+]?[0-9]+$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Whole();
 
-    [GeneratedRegex(@"^[-+]?(\.[0-9]+|[0-9]+(\.[0-9]*)?)([eE][-+]?[0-9]+)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"^[-+]?(\.[0-9]+|[0-9]+(\.[0-9]*)?)([eE][-+]?[0-9]+)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000)]
     private static partial Regex Real();
 }

@@ -20,7 +20,7 @@ public static class PictureSet
     {
         ArgumentNullException.ThrowIfNull(job);
         HardeningSurface surface = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, parallelism);
-        Body solid = new(surface.Level, surface.Grid, parallelism);
+        Body solid = new(SmoothedLevel.Of(surface, parallelism), surface.Grid, parallelism);
         ViewEmitter views = new(job, surface, solid, parallelism, cancellation);
         Canvas[] growing = new GrowingPicture(job, solid).Draw(parallelism, cancellation);
         Canvas outside = views.Outside(), cutOpen = views.CutOpen(), voids = views.Voids();

@@ -1,3 +1,5 @@
+using Dewstone.Jobs.Emission;
+using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
@@ -13,6 +15,11 @@ internal static class SampleJob
 {
     public const double Pitch = 0.05;
     private const double Threshold = 0.0935;
+
+    private static readonly Lazy<IReadOnlyList<EmittedFile>> BallSet = new(() => PictureSet.Emit(Ball(), new Parallelism(2), CancellationToken.None));
+
+    /// <summary>The pictures of the ball, drawn once for all tests.</summary>
+    public static IReadOnlyList<EmittedFile> BallPictures => BallSet.Value;
 
     /// <summary>The 900 mm block: two crossing tunnels of 340 x 300 mm at 270 mm, twelve niches, a foot of 100 mm, one loose layer below.</summary>
     public static CompiledJob Block(int cells = 8) =>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using SixLabors.ImageSharp.PixelFormats;
 
 namespace Dewstone.Jobs.Emission.Pictures.Drawing;
@@ -80,6 +81,8 @@ internal sealed class Canvas
     /// <param name="thickness">Pixels.</param>
     /// <param name="ink">Colour.</param>
     /// <param name="cover">Opacity, 0 to 1.</param>
+    // Compiled in full at once: a job is drawn once, and would be over before the runtime got round to it.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Line(float x0, float y0, float x1, float y1, float thickness, Rgb24 ink, float cover = 1f)
     {
         float radius = thickness / 2f, reach = radius + 1f;

@@ -1,5 +1,4 @@
-using System.Globalization;
-using System.Text;
+using System.Runtime.CompilerServices;
 using SixLabors.ImageSharp.PixelFormats;
 
 namespace Dewstone.Jobs.Emission.Pictures.Drawing;
@@ -87,9 +86,7 @@ internal sealed class Lettering
         return fitted;
     }
 
-    private static IEnumerable<char> Spelled(string text) => text.All(char.IsAscii)
-        ? text
-        : text.Normalize(NormalizationForm.FormD).Where(c => CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark);
+    private static IEnumerable<char> Spelled(string text) => text.Select(StrokeAlphabet.Plain);
 
     private Mask Of(char letter) => masks.TryGetValue(letter, out Mask? mask) ? mask : masks['\uffff'];
 
@@ -114,6 +111,8 @@ internal sealed class Lettering
     }
 
     // Strokes of one letter are united by the larger cover, so that joints do not darken.
+    // Compiled in full at once: a job is drawn once, and would be over before the runtime got round to it.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Stroke(float[] cover, int width, int height, float x0, float y0, float x1, float y1, float thickness)
     {
         float dx = x1 - x0, dy = y1 - y0, square = dx * dx + dy * dy;

@@ -40,6 +40,13 @@ internal static class StrokeAlphabet
         ['v'] = "09 33 69", ['w'] = "09 23 49 63 89", ['x'] = "09 53|03 59", ['y'] = "09 33|69 21 10 00", ['z'] = "09 59 03 53",
     };
 
+    // Letters with accents and the plain ones they are drawn as. A table, because without culture data the library takes no accents off.
+    private const string Accented = "\u00c0\u00c1\u00c2\u00c3\u00c4\u00c5\u00c7\u00c8\u00c9\u00ca\u00cb\u00cc\u00cd\u00ce\u00cf\u00d1\u00d2\u00d3\u00d4\u00d5\u00d6\u00d8\u00d9\u00da\u00db\u00dc\u00dd"
+        + "\u00e0\u00e1\u00e2\u00e3\u00e4\u00e5\u00e7\u00e8\u00e9\u00ea\u00eb\u00ec\u00ed\u00ee\u00ef\u00f1\u00f2\u00f3\u00f4\u00f5\u00f6\u00f8\u00f9\u00fa\u00fb\u00fc\u00fd\u00ff"
+        + "\u0107\u010d\u0119\u011b\u0131\u0142\u0144\u0148\u0151\u0159\u015b\u0161\u016f\u0171\u017a\u017c\u017e\u2019\u2014";
+
+    private const string Unaccented = "AAAAAACEEEEIIIINOOOOOOUUUUY" + "aaaaaaceeeeiiiinoooooouuuuyy" + "cceeilnnorssuuzzz'\u2013";
+
     private static readonly string Unknown = "03 0c 5c 53 03";
 
     /// <summary>Strokes of a letter in letter units; a box for letters the alphabet does not hold.</summary>
@@ -62,6 +69,11 @@ internal static class StrokeAlphabet
         >= '0' and <= '9' => 5,
         _ => Strokes(letter).SelectMany(stroke => stroke).Max(point => point.X),
     };
+
+    /// <summary>A letter without its accent.</summary>
+    /// <param name="letter">The letter.</param>
+    /// <returns>The plain letter; the letter itself when it has no accent we know.</returns>
+    public static char Plain(char letter) => !char.IsAscii(letter) && Accented.IndexOf(letter, StringComparison.Ordinal) is >= 0 and int place ? Unaccented[place] : letter;
 
     /// <summary>All letters the alphabet holds.</summary>
     public static IEnumerable<char> All => Letters.Keys;

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using SixLabors.ImageSharp.PixelFormats;
 
@@ -13,6 +14,8 @@ internal static class CutPainter
     /// <param name="elsewhere">Level whose inside is toned lightly below the rest; null for none.</param>
     /// <param name="builtTo">Second coordinate above which all is still to come and toned lightly, metres, printer frame.</param>
     /// <param name="hatch">Distance of the hatching's lines, pixels.</param>
+    // Compiled in full at once: a job is drawn once, and would be over before the runtime got round to it.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Tone(Canvas canvas, in SheetMap map, CutFields cut, float[]? elsewhere, double builtTo, int hatch)
     {
         int left = (int)map.Left, top = (int)map.Top, height = map.Height;
@@ -107,6 +110,7 @@ internal static class CutPainter
 
         public void Paint(int from, int to) => canvas.Pixels.AsSpan(start + from, to - from).Fill(built ? Ink.Solid : Ink.SolidElsewhere);
 
+        [MethodImpl(MethodImplOptions.AggressiveOptimization)]
         public void Paint(int from, int to, CutFields cut, float[]? elsewhere, int at, int x)
         {
             for (int i = from; i < to; i++)

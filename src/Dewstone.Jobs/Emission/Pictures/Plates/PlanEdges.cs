@@ -69,7 +69,10 @@ internal static class PlanEdges
                 if ((i == 0 || subject.Seat(i - 1, j).Station != station) && (j == 0 || subject.Seat(i, j - 1).Station != station))
                 {
                     Point3 tip = lattice.Tip(i, j, layer);
-                    Lettering.Small.Write(canvas, $"station {station}", Math.Max(plan.X(tip.X - half), plan.Left) + 24f, plan.Y(tip.Y - half) - 5f, Ink.Water);
+                    string text = $"station {station}";
+                    float x = Math.Max(plan.X(tip.X - half), plan.Left) + 24f, y = Math.Min(plan.Y(tip.Y - half), plan.Bottom) - 5f;
+                    canvas.Fill((int)x - 4, (int)y - 12, (int)Lettering.Small.Length(text) + 9, 15, Ink.Paper);
+                    Lettering.Small.Write(canvas, text, x, y, Ink.Line);
                 }
             }
         }
@@ -136,14 +139,20 @@ internal static class PlanEdges
         {
             float x = plan.X(mm / 1000.0);
             canvas.Line(x, plan.Top, x, plan.Top - 4f, 1f, Ink.Quiet);
-            Lettering.Small.Write(canvas, $"{mm}", x, plan.Top - 8f, Ink.Quiet, 0.5f);
+            if (x > plan.Left + 12f)
+            {
+                Lettering.Small.Write(canvas, $"{mm}", x, plan.Top - 8f, Ink.Quiet, 0.5f);
+            }
         }
 
         for (int mm = (int)Math.Ceiling(plan.SecondMetres * 1000.0 / step - 1e-9) * step; mm <= (plan.SecondMetres + plan.SpanSecond) * 1000.0 + 1e-6; mm += step)
         {
             float y = plan.Y(mm / 1000.0);
             canvas.Line(plan.Right, y, plan.Right + 4f, y, 1f, Ink.Quiet);
-            Lettering.Small.Write(canvas, $"{mm}", plan.Right + 7f, y + 4.5f, Ink.Quiet);
+            if (y > plan.Top + 12f)
+            {
+                Lettering.Small.Write(canvas, $"{mm}", plan.Right + 7f, y + 4.5f, Ink.Quiet);
+            }
         }
 
         Lettering.Small.Write(canvas, "x, y in mm, printer frame", plan.Right, plan.Bottom + 33f, Ink.Quiet, 1f);

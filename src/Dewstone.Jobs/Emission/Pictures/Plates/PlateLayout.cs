@@ -20,8 +20,8 @@ internal sealed class PlateLayout
     /// <summary>Left edge of the column with sections and legend.</summary>
     public const int ColumnLeft = 822;
 
-    private const int PlanLeft = 62, PlanTop = 50, PlanSide = 728;
-    private const int SectionWidth = 334, SectionRoom = 588;
+    private const int PlanLeft = 62, PlanTop = 50, PlanSide = 716;
+    private const int SectionWidth = 306, SectionRoom = 588;
 
     /// <summary>The layout for a grid.</summary>
     /// <param name="grid">The cells.</param>
@@ -35,8 +35,8 @@ internal sealed class PlateLayout
         int height = (int)Math.Round(z * small);
         int first = Border + 40 + height;
         int second = first + 40 + height;
-        AlongX = new SheetMap(ColumnLeft + 4 + (SectionWidth - (int)Math.Round(x * small)) / 2, first, small, grid.Origin.X, grid.Origin.Z, x, z);
-        AlongY = new SheetMap(ColumnLeft + 4 + (SectionWidth - (int)Math.Round(y * small)) / 2, second, small, grid.Origin.Y, grid.Origin.Z, y, z);
+        AlongX = new SheetMap(ColumnLeft + 18 + (SectionWidth - (int)Math.Round(x * small)) / 2, first, small, grid.Origin.X, grid.Origin.Z, x, z);
+        AlongY = new SheetMap(ColumnLeft + 18 + (SectionWidth - (int)Math.Round(y * small)) / 2, second, small, grid.Origin.Y, grid.Origin.Z, y, z);
         LegendTop = second + 30;
     }
 

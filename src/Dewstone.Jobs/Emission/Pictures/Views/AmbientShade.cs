@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Dewstone.Jobs.Emission.Pictures.Views;
 
@@ -31,6 +32,8 @@ internal sealed class AmbientShade
     /// <param name="cell">The place, grid cells from the first cell centre.</param>
     /// <param name="normal">Outward, in the same measure.</param>
     /// <returns>1 in the open, towards 0 in a hole.</returns>
+    // Compiled in full at once: a job is drawn once, and would be over before the runtime got round to it.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public float Open(Vector3 cell, Vector3 normal)
     {
         Vector3 brick = cell / Bricks.Side - new Vector3(0.5f);

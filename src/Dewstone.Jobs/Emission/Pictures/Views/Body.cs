@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 
@@ -21,6 +22,7 @@ internal sealed class Body
     private readonly AmbientShade shade;
     private readonly Vector3 toCells;
     private readonly Vector3 last;
+    private readonly Vector3 beyond;
 
     /// <summary>A body.</summary>
     /// <param name="level">Level field, positive inside; index order of the grid.</param>
@@ -33,8 +35,15 @@ internal sealed class Body
         bricks = Bricks.Of(level, grid, parallelism);
         toCells = new Vector3(1f, 1f, (float)(grid.CellMetres / grid.CellHeightMetres));
         last = new Vector3(grid.Nx - 1.001f, grid.Ny - 1.001f, grid.Nz - 1.001f);
+        beyond = new Vector3(grid.Nx - 0.5f, grid.Ny - 0.5f, grid.Nz - 0.5f);
         shade = new AmbientShade(bricks);
     }
+
+    /// <summary>The cells.</summary>
+    public CellGrid Grid => grid;
+
+    /// <summary>Level field, positive inside; index order of the grid.</summary>
+    public float[] Level => level;
 
     /// <summary>Lowest height at which there is any of the body, cells; the grid's floor when there is none.</summary>
     /// <returns>The height.</returns>
@@ -55,11 +64,18 @@ internal sealed class Body
     /// <returns>The level; outside the outermost cell centres that of the nearest place inside.</returns>
     public float At(Vector3 point) => Sample(Vector3.Clamp(point * toCells - new Vector3(0.5f), Vector3.Zero, last));
 
-    /// <summary>Outward normal of the surface through a point.</summary>
+    /// <summary>Outward normal of the surface through a point; on the top of the bed, up.</summary>
     /// <param name="point">The point.</param>
     /// <returns>Length 1.</returns>
+    // Compiled in full at once: a job is drawn once, and would be over before the runtime got round to it.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public Vector3 Normal(Vector3 point)
     {
+        if (point.Z * toCells.Z > grid.Nz - 0.01f)
+        {
+            return Vector3.UnitZ;
+        }
+
         // Four corners of a tetrahedron give the slope of a straight field as well as six axis points do.
         const float Reach = 0.8f;
         Vector3 slope = Vector3.Zero;
@@ -92,11 +108,13 @@ internal sealed class Body
     /// <param name="start">Where to begin, cells from <paramref name="from"/>; ahead of it nothing counts.</param>
     /// <param name="end">Where to stop at the latest.</param>
     /// <returns>Distance to the body; <paramref name="start"/> or the entry into the grid when it begins inside the body; infinite when it is not met.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public float Meet(Vector3 from, Vector3 direction, float start, float end)
     {
         Vector3 origin = from * toCells - new Vector3(0.5f), way = direction * toCells;
         Vector3 inverse = new(Inverse(way.X), Inverse(way.Y), Inverse(way.Z));
-        Vector3 nearer = -origin * inverse, farther = (last - origin) * inverse;
+        // The bed reaches half a cell beyond the outermost cell centres; there it is as in them.
+        Vector3 nearer = (new Vector3(-0.5f) - origin) * inverse, farther = (beyond - origin) * inverse;
         Vector3 enters = Vector3.Min(nearer, farther), leaves = Vector3.Max(nearer, farther);
         float t = Math.Max(start, Math.Max(enters.X, Math.Max(enters.Y, enters.Z)));
         float stop = Math.Min(end, Math.Min(leaves.X, Math.Min(leaves.Y, leaves.Z)));

@@ -18,6 +18,9 @@ internal sealed class GrowingPicture
     /// <summary>Pixels down.</summary>
     public const int Height = 378;
 
+    // The top of the last layer is the top of the bed too: which of the two a sight line meets first is a matter of rounding. Cells.
+    private const float Slack = 1e-3f;
+
     // Two looks a pixel, on a diagonal, are enough for smooth edges at this size.
     private static readonly Vector2[] Points = [new(0.25f, 0.25f), new(0.75f, 0.75f)];
     private static readonly Vector3 Concrete = new(0.900f, 0.868f, 0.812f);
@@ -118,7 +121,7 @@ internal sealed class GrowingPicture
             return stands;
         }
 
-        if (t <= enter)
+        if (t <= enter + Slack)
         {
             stands = Concrete * light.On(Vector3.UnitZ, 1f, 1f);
             return Damp;

@@ -19,8 +19,11 @@ internal static class ViewCaption
         const int Border = 28;
         int foot = canvas.Height - Border;
         Size3 box = job.Placement.UnitBox;
-        Lettering.Large.Write(canvas, Lettering.Large.Fit(job.Description.Unit.Name, canvas.Width - 320), Border, foot - 24f, Ink.Line);
-        Lettering.Plain.Write(canvas, $"{what}, outer box {Mm(box.X)} \u00d7 {Mm(box.Y)} \u00d7 {Mm(box.Z)} mm", Border, foot, Ink.Quiet);
+        string name = Lettering.Large.Fit(job.Description.Unit.Name, canvas.Width - 560);
+        Lettering.Large.Write(canvas, name, Border, foot - 24f, Ink.Line);
+        string size = $"{Mm(box.X)} \u00d7 {Mm(box.Y)} \u00d7 {Mm(box.Z)} mm";
+        Lettering.Plain.Write(canvas, size, Border + Lettering.Large.Length(name) + 18f, foot - 24f, Ink.Quiet);
+        Lettering.Plain.Write(canvas, what, Border, foot, Ink.Quiet);
         int length = BarLengths.First(mm => mm * camera.PixelsPerMetre / 1000.0 <= 190.0 || mm == 10);
         int pixels = (int)Math.Round(length * camera.PixelsPerMetre / 1000.0);
         int left = canvas.Width - Border - pixels;

@@ -45,8 +45,8 @@ internal sealed class ViewEmitter
     public Canvas CutOpen()
     {
         ViewCamera camera = new(job, 40.0, 30.0, Width, Height, Border, Foot);
-        WaterCementTones tones = new(job);
-        Body left = new(Remaining.Of(surface, camera, parallelism), surface.Grid, parallelism);
+        WaterCementTones tones = new(job, surface);
+        Body left = new(Remaining.Of(solid, camera, parallelism), solid.Grid, parallelism);
         Canvas canvas = Paint(new SolidScene(solid, left, camera, tones));
         ViewCaption.Draw(canvas, job, camera, "predicted solid, south-eastern quarter cut away");
         Legend(canvas, tones);
@@ -58,10 +58,10 @@ internal sealed class ViewEmitter
     public Canvas Voids()
     {
         ViewCamera camera = new(job, 33.0, 27.0, Width, Height, Border, Foot);
-        Body voids = new(VoidsLevel.Of(surface, camera, parallelism), surface.Grid, parallelism);
+        Body voids = new(VoidsLevel.Of(solid, camera, parallelism), solid.Grid, parallelism);
         Canvas canvas = Paint(new VoidsScene(voids, solid, camera));
         Edges(canvas, camera);
-        ViewCaption.Draw(canvas, job, camera, $"tunnels and cavities as they set, less a skin of {VoidsLevel.SkinPitches * job.Lattice.PitchMetres * 1000.0:0.#} mm");
+        ViewCaption.Draw(canvas, job, camera, $"tunnels, cavities and dry pockets as they set, less a skin of {VoidsLevel.SkinPitches * job.Lattice.PitchMetres * 1000.0:0.#} mm");
         return canvas;
     }
 
@@ -88,6 +88,10 @@ internal sealed class ViewEmitter
         }
 
         canvas.Frame(Left, Top, tones.Bands.Count * Side, 16, 1, Ink.Quiet);
+        int loose = Left + tones.Bands.Count * Side + 34;
+        canvas.Fill(loose, Top, Side, 16, ViewPainter.ToPixel(WaterCementTones.Loose));
+        canvas.Frame(loose, Top, Side, 16, 1, Ink.Quiet);
+        Lettering.Small.Write(canvas, "did not set", loose + Side + 8f, Top + 13f, Ink.Quiet);
     }
 
     // The nine edges of the outer box that the viewer sees: all but those that meet in its farthest corner.

@@ -12,7 +12,7 @@ internal static class ViewPainter
     private const int RowsAtOnce = 8;
 
     // Difference of a colour between neighbours above which a pixel is looked at more closely, 1.
-    private const float Edge = 0.07f;
+    private const float Edge = 0.1f;
 
     /// <summary>Paints a scene over a whole sheet.</summary>
     /// <param name="canvas">The sheet.</param>

@@ -14,13 +14,13 @@ internal static class VoidsLevel
     public const double SkinPitches = 0.5;
 
     /// <summary>The field.</summary>
-    /// <param name="surface">The predicted solid.</param>
+    /// <param name="solid">The predicted solid.</param>
     /// <param name="camera">Knows where the outer box lies.</param>
     /// <param name="parallelism">Threads; the result does not depend on them.</param>
     /// <returns>Positive in a void; index order of the grid.</returns>
-    public static float[] Of(HardeningSurface surface, ViewCamera camera, Parallelism parallelism)
+    public static float[] Of(Body solid, ViewCamera camera, Parallelism parallelism)
     {
-        CellGrid grid = surface.Grid;
+        CellGrid grid = solid.Grid;
         float[] level = new float[grid.Count];
         float skin = (float)(SkinPitches * grid.CellsPerPitch);
         float height = (float)(grid.CellHeightMetres / grid.CellMetres);
@@ -35,7 +35,7 @@ internal static class VoidsLevel
                 for (int x = 0; x < grid.Nx; x++)
                 {
                     float px = x + 0.5f, inside = Math.Min(insideY, Math.Min(px - low.X, high.X - px));
-                    level[row + x] = Math.Max(-1f, Math.Min(inside, -surface.Level[row + x]));
+                    level[row + x] = Math.Max(-1f, Math.Min(inside, -solid.Level[row + x]));
                 }
             }
         });

@@ -8,20 +8,26 @@ namespace Dewstone.Jobs.Emission.Pictures.Views;
 /// <summary>Tones of water/cement in even bands of one hue, the wetter the deeper: bands are read off a picture more surely than a smooth ramp, in grey too.</summary>
 internal sealed class WaterCementTones
 {
+    /// <summary>Tone of a pocket that did not set.</summary>
+    public static readonly Vector3 Loose = new(0.86f, 0.72f, 0.50f);
+
     private static readonly Rgb24 Driest = new(226, 235, 240);
     private static readonly Rgb24 Middle = new(110, 158, 194);
     private static readonly Rgb24 Wettest = new(20, 58, 92);
 
     private readonly MoistureResult moisture;
+    private readonly float[] level;
     private readonly Vector3[] tones;
     private readonly float perContent;
     private readonly float cellsPerLength;
 
     /// <summary>The tones for a job.</summary>
     /// <param name="job">The job.</param>
-    public WaterCementTones(CompiledJob job)
+    /// <param name="surface">Its predicted solid.</param>
+    public WaterCementTones(CompiledJob job, HardeningSurface surface)
     {
         moisture = job.Moisture;
+        level = surface.Level;
         double ratio = moisture.LiquidKilogramsPerCubicMetre / moisture.BinderKilogramsPerCubicMetre;
         double least = moisture.ThresholdContent * ratio, most = Math.Max(job.Solid.LargestWaterCement, least + 0.05);
         Step = most - least > 0.5 ? 0.1 : 0.05;
@@ -46,27 +52,32 @@ internal sealed class WaterCementTones
     /// <returns>Red, green, blue, 0 to 1.</returns>
     public Vector3 At(Vector3 point)
     {
-        int band = (int)MathF.Floor((float)((WaterCement(point) - First) / Step));
+        float px = point.X - 0.5f, py = point.Y - 0.5f, pz = point.Z * cellsPerLength - 0.5f;
+        int x = Math.Clamp((int)px, 0, moisture.Grid.Nx - 2), y = Math.Clamp((int)py, 0, moisture.Grid.Ny - 2), z = Math.Clamp((int)pz, 0, moisture.Grid.Nz - 2);
+        Vector3 share = Vector3.Clamp(new Vector3(px - x, py - y, pz - z), Vector3.Zero, Vector3.One);
+        int at = (z * moisture.Grid.Ny + y) * moisture.Grid.Nx + x;
+        if (Between(level, at, share) <= 0f)
+        {
+            return Loose;
+        }
+
+        int band = (int)MathF.Floor((float)((perContent * Between(moisture.VolumetricWaterContent, at, share) - First) / Step));
         return tones[Math.Clamp(band, 0, tones.Length - 1)];
     }
 
     private static Rgb24 Ramp(float share) => share < 0.5f ? Ink.Mix(Driest, Middle, 2f * share) : Ink.Mix(Middle, Wettest, 2f * share - 1f);
 
-    private float WaterCement(Vector3 point)
+    private float Between(float[] f, int at, Vector3 share)
     {
-        float px = point.X - 0.5f, py = point.Y - 0.5f, pz = point.Z * cellsPerLength - 0.5f;
-        int x = Math.Clamp((int)px, 0, moisture.Grid.Nx - 2), y = Math.Clamp((int)py, 0, moisture.Grid.Ny - 2), z = Math.Clamp((int)pz, 0, moisture.Grid.Nz - 2);
-        float tx = Math.Clamp(px - x, 0f, 1f), ty = Math.Clamp(py - y, 0f, 1f), tz = Math.Clamp(pz - z, 0f, 1f);
-        int at = (z * moisture.Grid.Ny + y) * moisture.Grid.Nx + x, plane = moisture.Grid.Nx * moisture.Grid.Ny;
-        float low = Row(at, tx, ty), high = Row(at + plane, tx, ty);
-        return perContent * (low + tz * (high - low));
+        int plane = moisture.Grid.Nx * moisture.Grid.Ny;
+        float low = InPlane(f, at, share), high = InPlane(f, at + plane, share);
+        return low + share.Z * (high - low);
     }
 
-    private float Row(int at, float tx, float ty)
+    private float InPlane(float[] f, int at, Vector3 share)
     {
-        float[] f = moisture.VolumetricWaterContent;
         int nx = moisture.Grid.Nx;
-        float near = f[at] + tx * (f[at + 1] - f[at]), far = f[at + nx] + tx * (f[at + nx + 1] - f[at + nx]);
-        return near + ty * (far - near);
+        float near = f[at] + share.X * (f[at + 1] - f[at]), far = f[at + nx] + share.X * (f[at + nx + 1] - f[at + nx]);
+        return near + share.Y * (far - near);
     }
 }

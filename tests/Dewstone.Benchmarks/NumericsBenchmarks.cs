@@ -1,0 +1,71 @@
+using BenchmarkDotNet.Attributes;
+using Dewstone.Compute.Numerics;
+using Dewstone.Model.Results;
+
+namespace Dewstone.Benchmarks;
+
+/// <summary>Speeds of the cell operations; each run measures whole calls with their allocations.</summary>
+[MemoryDiagnoser]
+public class NumericsBenchmarks
+{
+    private GridShape _shape;
+    private float[] _field = [];
+    private byte[] _cells = [];
+    private byte[] _regions = [];
+    private Parallelism _threads;
+
+    [Params(144, 288)]
+    public int Side { get; set; }
+
+    [Params(1, 2)]
+    public int Threads { get; set; }
+
+    [GlobalSetup]
+    public void Prepare()
+    {
+        _shape = new GridShape(Side, Side, Side);
+        _field = NumericsSolid.Field(_shape);
+        _cells = NumericsSolid.Cells(_field);
+        _threads = new Parallelism(Threads);
+        _regions = new byte[_cells.Length];
+        for (int i = 0; i < _regions.Length; i += Side)
+        {
+            _regions[i] = PercolatingWidth.From;
+            _regions[i + Side - 1] = PercolatingWidth.To;
+        }
+
+        // The two outermost cells are a gap around the box: the way through must not go around it.
+        for (int i = 0; i < _regions.Length; i++)
+        {
+            int y = i / Side % Side, z = i / _shape.Plane;
+            _regions[i] = Math.Abs(y - Side / 2) < Side / 3 && Math.Abs(z - Side / 2) < Side / 3 ? _regions[i] : (byte)0;
+        }
+    }
+
+    [Benchmark]
+    public int[] DistancesOfCubes() => DistanceTransform.Squared(_cells, _shape, Phase.Empty, OutsideCells.Ignored, _threads);
+
+    [Benchmark]
+    public float[] DistancesOfFlatCells() =>
+        DistanceTransform.Squared(_cells, _shape, new CellSize(1.0, 0.95), Phase.Empty, OutsideCells.Ignored, _threads);
+
+    [Benchmark]
+    public ComponentMap Labels6() => Components.Label(_cells, _shape, Phase.Set, Connectivity.Faces, _threads);
+
+    [Benchmark]
+    public ComponentMap Labels26OfEmpty() =>
+        Components.Label(_cells, _shape, Phase.Empty, Connectivity.FacesEdgesCorners, _threads);
+
+    [Benchmark]
+    public long Euler() => EulerNumber.Of(_cells, _shape, Connectivity.Faces, _threads);
+
+    [Benchmark]
+    public SurfaceMesh Surface() => IsoSurface.At(_field, _shape, CellSize.Unit, 0f, _threads);
+
+    [Benchmark]
+    public byte[] Opening() => BallOpening.Open(_cells, _shape, CellSize.Unit, 8.0, OutsideCells.Empty, _threads);
+
+    [Benchmark]
+    public Passage? WidestWay() => PercolatingWidth.Between(
+        _cells, _shape, CellSize.Unit, Phase.Empty, _regions, Connectivity.FacesEdgesCorners, _threads);
+}

@@ -1,0 +1,106 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Security.Cryptography;
+using System.Text.Json;
+using Dewstone.Jobs.Compilation;
+using Dewstone.Jobs.Emission;
+using Dewstone.Jobs.Folders;
+using Dewstone.Jobs.Tests.Emission;
+using Dewstone.Model.Results;
+using Dewstone.Reading;
+using Dewstone.Reading.Job;
+
+namespace Dewstone.Jobs.Tests.Folders;
+
+/// <summary>A described unit compiled and written to disk, then looked at with nothing but what stands in the folder.</summary>
+public sealed class CompiledExampleTests : IDisposable
+{
+    // Both tests look at the same job; compiling is what takes the time.
+    private static readonly Lazy<(CompiledJob Job, IReadOnlyList<EmittedFile> Files)> WithTwoThreads = new(() => Compile(threads: 2));
+
+    private readonly TemporaryFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Fact]
+    public void Job_folder_tells_one_story()
+    {
+        (CompiledJob job, IReadOnlyList<EmittedFile> files) = WithTwoThreads.Value;
+        JobFolderOutcome outcome = JobFolderWriter.Write(new JobFolderOrder { OutputFolder = folder.Path, Name = "oyster-step", Held = false, Files = files });
+        Assert.Equal(JobFolderStatus.Written, outcome.Status);
+        JsonElement manifest = Parse(outcome.Path, "manifest.json"), estimate = Parse(outcome.Path, "estimate.json");
+
+        // Every file is listed with its hash, and nothing else is there.
+        Dictionary<string, string> listed = manifest.GetProperty("files").EnumerateArray()
+            .ToDictionary(file => file.GetProperty("path").GetString()!, file => file.GetProperty("sha256").GetString()!);
+        Assert.Equal(
+            Directory.EnumerateFiles(outcome.Path, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(outcome.Path, file)).Order(StringComparer.Ordinal),
+            listed.Keys.Append("manifest.json").Order(StringComparer.Ordinal));
+        foreach ((string path, string hash) in listed)
+        {
+            Assert.Equal(hash, Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(Path.Combine(outcome.Path, path)))));
+        }
+
+        // The core is read back, names the tables that are there, and its fingerprint is the manifest's.
+        byte[] coreBytes = File.ReadAllBytes(Path.Combine(outcome.Path, "job.json"));
+        Assert.True(JobCoreReader.TryRead(coreBytes, out JobCore? core, out string fault), fault);
+        Assert.Equal(Fingerprint.Of(coreBytes).ToString(), manifest.GetProperty("job_fingerprint").GetString());
+        Assert.Equal(JobCoreEmitter.DesignOf(core!.Description.Unit).ToString(), manifest.GetProperty("design_fingerprint").GetString());
+        Assert.All(core.DoseTables, table => Assert.Equal(table.Sha256, listed[table.Path]));
+        Assert.Equal(listed.Keys.Count(path => path.StartsWith("doses/", StringComparison.Ordinal)), core.DoseTables.Count);
+
+        // Water: tables = sequence = manifest = field, the last to the half step of 0.0001 in which it is written.
+        decimal tables = core.DoseTables.Sum(table => Column(outcome.Path, table.Path, "dose_ml"));
+        string[][] sequence = Rows(outcome.Path, "sequence.csv");
+        Assert.True(tables > 1000m);
+        Assert.Equal(tables, manifest.GetProperty("totals").GetProperty("water_ml").GetDecimal());
+        Assert.Equal(tables, sequence.Where(row => row[3] == "dose").Sum(row => Decimal(row[8])));
+        Assert.True(VtiReader.TryRead(File.ReadAllBytes(Path.Combine(outcome.Path, "predicted.vti")), out FieldImage? image, out fault), fault);
+        double field = image!.Find<ushort>("water_cement")!.Sum(step => (double)step) * 0.0001 * job.Moisture.BinderKilogramsPerCubicMetre
+            / job.Moisture.LiquidKilogramsPerCubicMetre * core.Cells.CellCubicMetres * 1e6;
+        double halfSteps = image.Find<ushort>("water_cement")!.Count(step => step > 0) * 0.00005 * 0.425 * core.Cells.CellCubicMetres * 1e6;
+        Assert.InRange((double)tables - manifest.GetProperty("totals").GetProperty("refused_ml").GetDouble() - field, -halfSteps, halfSteps);
+
+        // Time: sequence = manifest = estimate.
+        decimal seconds = sequence.Sum(row => Decimal(row[7]));
+        Assert.Equal(seconds, manifest.GetProperty("totals").GetProperty("printing_s").GetDecimal());
+        Assert.Equal(seconds, estimate.GetProperty("time_s").GetProperty("printing").GetDecimal());
+        Assert.Equal(seconds, estimate.GetProperty("time_s").GetProperty("by_action").EnumerateArray().Sum(action => action.GetProperty("seconds").GetDecimal()));
+    }
+
+    [Fact]
+    public void Job_files_are_valid_by_the_stored_schemas_and_the_same_with_one_thread_and_two()
+    {
+        IReadOnlyList<EmittedFile> one = Compile(threads: 1).Files, two = WithTwoThreads.Value.Files;
+
+        Assert.Equal(one.Select(file => file.RelativePath), two.Select(file => file.RelativePath));
+        Assert.All(one.Zip(two), pair => Assert.True(pair.First.Bytes.Span.SequenceEqual(pair.Second.Bytes.Span), pair.First.RelativePath));
+        foreach (string name in (string[])["job", "manifest", "estimate"])
+        {
+            SchemaTests.AssertValid(name, one.Single(file => file.RelativePath == $"{name}.json"));
+        }
+    }
+
+    private static (CompiledJob Job, IReadOnlyList<EmittedFile> Files) Compile(int threads, [CallerFilePath] string here = "")
+    {
+        string unit = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "../../../examples/wrackline-bay/units/oyster-step.unit.yaml"));
+        ReadResult read = DescriptionReader.ReadJob(unit);
+        Parallelism parallelism = new(threads);
+        CompileResult compiled = JobCompiler.Compile(
+            read, new CompileOptions { CellsPerVoxel = 4, ToolVersion = "0.1.0" }, parallelism, progress: null, CancellationToken.None);
+        CompiledJob job = compiled.Job ?? throw new InvalidOperationException(string.Join(' ', compiled.Findings.Select(finding => finding.Message)));
+        return (job, JobFiles.Of(job, read.Sources.BelowRoot, rawField: false, parallelism, CancellationToken.None));
+    }
+
+    private static JsonElement Parse(string job, string file) => JsonDocument.Parse(File.ReadAllBytes(Path.Combine(job, file))).RootElement;
+
+    private static string[][] Rows(string job, string file) => [.. File.ReadAllLines(Path.Combine(job, file)).Skip(1).Select(line => line.Split(','))];
+
+    private static decimal Column(string job, string file, string name)
+    {
+        int column = Array.IndexOf(File.ReadLines(Path.Combine(job, file)).First().Split(','), name);
+        return Rows(job, file).Sum(row => Decimal(row[column]));
+    }
+
+    private static decimal Decimal(string text) => decimal.Parse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+}
