@@ -17,7 +17,7 @@ internal static class CorrectionTable
     public static void Try(string[] args)
     {
         JobDescription job = args[0] switch { "cube" => Targets.Cube(), "block" => Targets.Block(), "thin" => Targets.ThinWalls(), _ => Targets.SmallCube() };
-        SurfaceDeviation.Trace = args[^1] == "trace=1"; if (args[1] == "shifted") { job = job with { Unit = job.Unit with { Place = new PlacementWish { ShiftedLayers = true } } }; }
+        if (args[1] == "shifted") { job = job with { Unit = job.Unit with { Place = new PlacementWish { ShiftedLayers = true } } }; }
         PlacementResult place = Placer.Place(job, 8);
         ReefShape shape = ReefShapeBuilder.Build(job.Unit).Shape;
         TargetField target = Voxelizer.Voxelize(shape, place.Placement!, place.Cells!, Two, null, default);
@@ -29,8 +29,8 @@ internal static class CorrectionTable
             {
                 string[] kv = pair.Split('=');
                 if (kv[0] == "v") { continue; }
-                FieldInfo f = typeof(Tuning).GetField(kv[0])!;
-                f.SetValue(t, f.FieldType == typeof(int) ? int.Parse(kv[1]) : f.FieldType == typeof(bool) ? (object)(kv[1] == "1") : double.Parse(kv[1]));
+                PropertyInfo f = typeof(Tuning).GetProperty(kv[0])!;
+                f.SetValue(t, f.PropertyType == typeof(int) ? int.Parse(kv[1]) : f.PropertyType == typeof(bool) ? (object)(kv[1] == "1") : double.Parse(kv[1]));
             }
 
             TimeSpan cpu = Process.GetCurrentProcess().UserProcessorTime;

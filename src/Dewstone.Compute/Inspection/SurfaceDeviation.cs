@@ -18,7 +18,6 @@ public static class SurfaceDeviation
     /// <summary>Depth below the wanted surface from which unset solid counts as deep, metres.</summary>
     public const double DeepMetres = 0.02;
 
-    public static bool Trace;
     private const int TrianglesTogether = 4096;
 
     /// <summary>Measures.</summary>
@@ -44,16 +43,16 @@ public static class SurfaceDeviation
             throw new ArgumentException($"The target has {target.Fraction.Length} cells, the moisture {grid.Count}.", nameof(target));
         }
 
-        var sw = System.Diagnostics.Stopwatch.StartNew(); void T(string w) { if (Trace) { System.Console.Error.WriteLine($"{w} {sw.Elapsed.TotalSeconds:0.00}"); } sw.Restart(); }
+
         GridShape cells = new(grid.Nx, grid.Ny, grid.Nz);
         CellSize size = new(grid.CellMetres, grid.CellHeightMetres);
         float[] front = FrontField(moisture, surfaceExponent, residual);
         SurfaceMesh hardened = IsoSurface.At(front, cells, size, 1f, parallelism);
         SurfaceMesh wanted = IsoSurface.At(target.Fraction, cells, size, 0.5f, parallelism);
-        T("iso"); NearestTriangle hardenedBins = new(hardened, 2.0 * grid.CellMetres), wantedBins = new(wanted, 2.0 * grid.CellMetres);
-        T("bins"); bool[] pocketCells = DryPockets.Of(target, moisture, parallelism);
+        NearestTriangle hardenedBins = new(hardened, 2.0 * grid.CellMetres), wantedBins = new(wanted, 2.0 * grid.CellMetres);
+        bool[] pocketCells = DryPockets.Of(target, moisture, parallelism);
 
-        T("pockets"); var samples = new DeviationSamples(hardenedBins.Count + wantedBins.Count);
+        var samples = new DeviationSamples(hardenedBins.Count + wantedBins.Count);
         Chunks.Run(hardenedBins.Count, TrianglesTogether, parallelism, (first, end) =>
         {
             for (int t = first; t < end; t++)
@@ -64,7 +63,7 @@ public static class SurfaceDeviation
                 samples.Set(t, shape.SignedDistance(placement.ToUnit(printer)), hardenedBins.Area(t), pocket);
             }
         });
-        T("toshape"); Chunks.Run(wantedBins.Count, TrianglesTogether, parallelism, (first, end) =>
+        Chunks.Run(wantedBins.Count, TrianglesTogether, parallelism, (first, end) =>
         {
             for (int t = first; t < end; t++)
             {
@@ -74,7 +73,6 @@ public static class SurfaceDeviation
                 samples.Set(hardenedBins.Count + t, sign * distance, wantedBins.Area(t), double.IsInfinity(distance));
             }
         });
-        T("tohard"); var tt = TunnelClearances.Measure(shape, placement, grid, wantedBins, hardenedBins, target.Fraction, front, parallelism); T("tunnels"); samples.Percentile(.95); T("pct");
         return new SurfaceDeviationReport
         {
             MeanMetres = samples.Mean(),
@@ -84,7 +82,7 @@ public static class SurfaceDeviation
             DeepUnsetShare = DeepUnset(target, moisture, cells, size, parallelism),
             HardenedCubicMetres = hardened.Volume,
             TargetCubicMetres = wanted.Volume,
-            Tunnels = tt,
+            Tunnels = TunnelClearances.Measure(shape, placement, grid, wantedBins, hardenedBins, target.Fraction, front, parallelism),
         };
     }
 
