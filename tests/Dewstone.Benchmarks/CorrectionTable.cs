@@ -1,54 +1,62 @@
 using System.Diagnostics;
-using System.Reflection;
+using System.Globalization;
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Tests.Dosing;
+using Dewstone.Compute.Wetting;
 using Dewstone.Model.Description;
-using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Benchmarks;
 
+/// <summary>Prints plain against corrected doses on the reference bodies, judged on 8 cells a voxel, as the contributors' guide shows it.</summary>
 internal static class CorrectionTable
 {
-    private static readonly Parallelism Two = new(2);
+    private static readonly Parallelism Threads = new(2);
 
-    public static void Try(string[] args)
+    public static void Print()
     {
-        JobDescription job = args[0] switch { "cube" => Targets.Cube(), "block" => Targets.Block(), "thin" => Targets.ThinWalls(), _ => Targets.SmallCube() };
-        if (args[1] == "shifted") { job = job with { Unit = job.Unit with { Place = new PlacementWish { ShiftedLayers = true } } }; }
-        PlacementResult place = Placer.Place(job, 8);
-        ReefShape shape = ReefShapeBuilder.Build(job.Unit).Shape;
-        TargetField target = Voxelizer.Voxelize(shape, place.Placement!, place.Cells!, Two, null, default);
-        Console.WriteLine($"{args[0]} target {target.CubicMetres * 1000:0.0} L share {target.CubicMetres / (job.Unit.OuterBox.X * job.Unit.OuterBox.Y * job.Unit.OuterBox.Z):0.000}");
-        foreach (string set in args.Skip(2).Where(a => a != "trace=1"))
-        {
-            Tuning t = new();
-            foreach (string pair in set.Split(',', StringSplitOptions.RemoveEmptyEntries))
-            {
-                string[] kv = pair.Split('=');
-                if (kv[0] == "v") { continue; }
-                PropertyInfo f = typeof(Tuning).GetProperty(kv[0])!;
-                f.SetValue(t, f.PropertyType == typeof(int) ? int.Parse(kv[1]) : f.PropertyType == typeof(bool) ? (object)(kv[1] == "1") : double.Parse(kv[1]));
-            }
-
-            TimeSpan cpu = Process.GetCurrentProcess().UserProcessorTime;
-            Stopwatch w = Stopwatch.StartNew();
-            (DosePlan plan, List<string> log) = Trial.Run(job, shape, place.Placement!, place.Lattice!, t, Two);
-            double user = (Process.GetCurrentProcess().UserProcessorTime - cpu).TotalSeconds, wall = w.Elapsed.TotalSeconds;
-            if (set.Contains("v=")) { foreach (string line in log) { Console.WriteLine("   " + line); } }
-            Console.WriteLine(set + $"  cpu {user:0.0} wall {wall:0.0}  last: " + log[^1]);
-            Report(job, shape, place, target, plan);
-        }
+        Console.WriteLine("| body | doses | match | mean mm | p95 mm | deep unset % | w/c | in band % | volume % | clear loss mm | water L | solves | s |");
+        Console.WriteLine("|---|---|---|---|---|---|---|---|---|---|---|---|---|");
+        Rows("small cube (warm-up)", Targets.SmallCube());
+        Rows("cube", Targets.Cube());
+        Rows("cube, layers shifted", Shifted(Targets.Cube()));
+        Rows("block", Targets.Block());
+        Rows("thin walls", Targets.ThinWalls());
     }
 
-    private static void Report(JobDescription job, ReefShape shape, PlacementResult place, TargetField target, DosePlan plan)
+    private static JobDescription Shifted(JobDescription job) =>
+        job with { Unit = job.Unit with { Place = new PlacementWish { ShiftedLayers = true } } };
+
+    private static void Rows(string name, JobDescription job)
     {
-        MoistureResult m = Trial.Wet(job, place.Lattice!, plan, place.Cells!, Two);
-        Compute.Wetting.BedProperties bed = Compute.Wetting.BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
-        SurfaceDeviationReport r = SurfaceDeviation.Measure(shape, place.Placement!, target, m, bed.SurfaceExponent, bed.Law.Residual, Two);
-        SolidSummary s = SolidMeasure.Measure(target, m, job.Unit.Require.WaterCement);
-        Console.WriteLine($"    mean {r.MeanMetres * 1e3:0.00} p95 {r.Percentile95Metres * 1e3:0.00} signed {r.SignedMeanMetres * 1e3:0.00} deep {r.DeepUnsetShare * 100:0.000}% wc {s.MeanWaterCement:0.000} iou {s.ShapeMatch:0.0000} vol {(s.HardenedCubicMetres / s.TargetCubicMetres - 1) * 100:+0.0;-0.0}% band {s.ShareInBand:0.000} maxwc {s.LargestWaterCement:0.00} water {plan.TotalCentiMillilitres / 1e5:0.0} pockets {r.PocketSquareMetres:0.000} loss {string.Join(' ', r.Tunnels.Select(x => $"{x.LossMetres * 1e3:0.0}"))}");
+        PlacementResult place = Placer.Place(job, 8);
+        if (place is not { Placement: { } placement, Lattice: { } lattice, Cells: { } cells })
+        {
+            throw new InvalidOperationException($"'{name}' finds no place on its printer.");
+        }
+
+        ReefShape shape = ReefShapeBuilder.Build(job.Unit).Shape;
+        TargetField target = Voxelizer.Voxelize(shape, placement, cells, Threads, null, CancellationToken.None);
+        foreach (bool correct in new[] { false, true })
+        {
+            Stopwatch watch = Stopwatch.StartNew();
+            DoseResult result = DoseSolver.Solve(
+                job, shape, placement, lattice, new DoseSolverOptions { Correct = correct }, Threads, null, CancellationToken.None);
+            double seconds = watch.Elapsed.TotalSeconds;
+            (_, DoseSchedule schedule) = TimelineBuilder.Build(job, lattice, result.Doses);
+            BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
+            MoistureResult moisture = WettingSolver.Solve(
+                WettingProblem.Of(result.Doses, cells, schedule, bed), Threads, null, CancellationToken.None);
+            SurfaceDeviationReport surface = SurfaceDeviation.Measure(
+                shape, placement, target, moisture, bed.SurfaceExponent, bed.Law.Residual, Threads);
+            SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
+            string losses = string.Join(' ', surface.Tunnels.Select(t => (t.LossMetres * 1000).ToString("0.0", CultureInfo.InvariantCulture)));
+            Console.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"| {name} | {(correct ? "corrected" : "plain")} | {solid.ShapeMatch:0.000} | {surface.MeanMetres * 1000:0.0} | {surface.Percentile95Metres * 1000:0.0} | {surface.DeepUnsetShare * 100:0.00} | {solid.MeanWaterCement:0.000} | {solid.ShareInBand * 100:0} | {(surface.HardenedCubicMetres / surface.TargetCubicMetres - 1) * 100:+0.0;-0.0} | {losses} | {result.Doses.TotalCentiMillilitres / 1e5:0.0} | {result.History.Count} | {seconds:0.0} |"));
+        }
     }
 }

@@ -10,9 +10,9 @@ internal static class Program
     // In process: a project generated under .artifacts would inherit this repository's locked restore and fail on it.
     private static void Main(string[] args)
     {
-        if (args.Length > 0 && args[0] == "--try")
+        if (args is ["--table", "correction"])
         {
-            CorrectionTable.Try(args[1..]);
+            CorrectionTable.Print();
             return;
         }
 

@@ -1,134 +1,103 @@
 using Dewstone.Compute.Numerics;
+using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Dosing;
 
+/// <summary>What the correction makes small: litres of bed that set where they should not or stay loose where they should set, plus a price on water above the wanted band.</summary>
+/// <remarks>
+/// Objective = sum over cells of V w (|t - s| + p e). V: cell volume. t: wanted share of the cell. s: water content brought from
+/// 0.214 to 1.786 of the threshold's to 0 to 1; wide, so that a cell says how far it is from setting. w = 1 + min(|d|, 30 mm) / 15 mm with d the
+/// distance to the wanted surface: a cell deep in a tunnel or deep in a wall counts three times one at the surface, which the needles cannot hold anyway.
+/// e: water content above the band's top, in thresholds; p: <see cref="BandPrice"/> with a band in the description, else <see cref="FreePrice"/> above
+/// water/cement <see cref="FreeTop"/>. Where e is above 0, s is 1, so that one signed residual t - s - p e carries both terms.
+/// The widths come from a reference run of an independent prototype of the same model, the weights and prices from trials on the bodies of the table in
+/// the contributors' guide.
+/// </remarks>
 internal sealed class DoseObjective
 {
-    private readonly CorrectionField field;
-    private readonly Lattice lattice;
-    private readonly Parallelism parallelism;
-    private readonly Tuning tuning;
-    private readonly float low;
-    private readonly double threshold;
-    private readonly float inverse;
-    private readonly float[] weight;
-    private readonly double[] kx;
-    private readonly double[] kz;
-    private readonly int z0;
+    /// <summary>Price of a threshold of water above the wanted band, 1.</summary>
+    public const double BandPrice = 0.4;
 
-    public DoseObjective(CorrectionField field, Lattice lattice, double threshold, Parallelism parallelism, Tuning tuning)
+    /// <summary>Price of a threshold of water above <see cref="FreeTop"/> when no band is asked for, 1.</summary>
+    public const double FreePrice = 0.05;
+
+    /// <summary>Water/cement from which water has a price when no band is asked for, 1.</summary>
+    public const double FreeTop = 0.56;
+
+    private const double SoftLow = 0.214;
+    private const double SoftHigh = 1.786;
+    private const double WeightLength = 0.015;
+    private const double WeightCap = 0.03;
+    private const int PlanesTogether = 4;
+    private readonly CorrectionField field;
+    private readonly Parallelism parallelism;
+    private readonly float low;
+    private readonly float inverse;
+    private readonly float price;
+    private readonly float top;
+
+    /// <summary>The objective of a job on the cells of a field.</summary>
+    /// <param name="job">The band.</param>
+    /// <param name="field">Wanted solid.</param>
+    /// <param name="forward">Contents of the bed.</param>
+    /// <param name="parallelism">Threads; no result depends on them.</param>
+    public DoseObjective(JobDescription job, CorrectionField field, ForwardModel forward, Parallelism parallelism)
     {
         this.field = field;
-        this.lattice = lattice;
         this.parallelism = parallelism;
-        this.tuning = tuning;
-        this.threshold = threshold;
-        low = (float)(tuning.SoftLow * threshold);
-        inverse = (float)(1.0 / ((tuning.SoftHigh - tuning.SoftLow) * threshold));
-        CellGrid grid = field.Grid;
-        Residual = new float[grid.Count];
-        weight = new float[grid.Count];
-        for (int i = 0; i < weight.Length; i++)
+        double threshold = forward.ThresholdContent;
+        low = (float)(SoftLow * threshold);
+        inverse = (float)(1.0 / ((SoftHigh - SoftLow) * threshold));
+        WaterCementBand? band = job.Unit.Require.WaterCement;
+        price = (float)((band is null ? FreePrice : BandPrice) / threshold);
+        top = (float)Math.Max(SoftHigh * threshold, forward.Content(band is null ? FreeTop : band.Max - NominalDose.BandMargin));
+        Residual = new float[field.Grid.Count];
+        Weight = new float[field.Grid.Count];
+        for (int i = 0; i < Weight.Length; i++)
         {
-            double d = field.Distance[i];
-            double a = Math.Min(Math.Abs(d), tuning.DistanceCap);
-            weight[i] = (float)((1.0 + a / tuning.Length) * (d < 0.0 ? tuning.InsideWeight : 1.0));
-        }
-
-        int n = grid.CellsPerPitch;
-        kx = new double[2 * n];
-        double rk = tuning.Radius * lattice.PitchMetres;
-        for (int a = 0; a < 2 * n; a++)
-        {
-            double x = (a + 0.5 - n) * grid.CellMetres / rk;
-            kx[a] = Elementary.Exp(-x * x);
-        }
-
-        int nz = grid.CellsPerLayer;
-        double tip = lattice.LayerMetres - lattice.TipDepthMetres + tuning.ZShift * lattice.LayerMetres;
-        z0 = (int)Math.Floor(tip / grid.CellHeightMetres - nz + 0.5);
-        kz = new double[2 * nz];
-        for (int c = 0; c < 2 * nz; c++)
-        {
-            double z = ((c + z0 + 0.5) * grid.CellHeightMetres - tip) / rk;
-            kz[c] = Elementary.Exp(-z * z);
+            Weight[i] = (float)(1.0 + Math.Min(Math.Abs(field.Distance[i]), WeightCap) / WeightLength);
         }
     }
 
+    /// <summary>Weight of each cell, 1; index order of the grid.</summary>
+    public float[] Weight { get; }
+
+    /// <summary>Weighted residual of each cell after the last <see cref="Evaluate"/>, above 0 where water is missing; index order of the grid.</summary>
     public float[] Residual { get; }
 
-    public (double Misfit, double Over, double Under) Evaluate(MoistureResult moisture)
+    /// <summary>Judges what the water did and keeps the residuals.</summary>
+    /// <param name="moisture">Moisture on the field's cells.</param>
+    /// <returns>The objective, weighted litres.</returns>
+    public double Evaluate(MoistureResult moisture)
     {
         CellGrid grid = field.Grid;
         int plane = grid.Nx * grid.Ny;
-        double[] over = new double[grid.Nz], under = new double[grid.Nz];
-        float wet = (float)(tuning.WetPrice / threshold), high = (float)(tuning.WetTop / 0.22 * threshold);
+        var sums = new double[grid.Nz];
         float[] content = moisture.VolumetricWaterContent, fraction = field.Target.Fraction;
-        Chunks.Run(grid.Nz, 4, parallelism, (first, end) =>
+        Chunks.Run(grid.Nz, PlanesTogether, parallelism, (first, end) =>
         {
             for (int z = first; z < end; z++)
             {
-                double o = 0, u = 0;
+                double sum = 0.0;
                 for (int i = z * plane; i < (z + 1) * plane; i++)
                 {
-                    float s = Math.Clamp((content[i] - low) * inverse, 0f, 1f);
-                    float r = fraction[i] - s - wet * Math.Max(0f, content[i] - high);
-                    Residual[i] = r * weight[i];
-                    if (r > 0f) { u += r * weight[i]; } else { o -= r * weight[i]; }
+                    float soft = Math.Clamp((content[i] - low) * inverse, 0f, 1f);
+                    float residual = Weight[i] * (fraction[i] - soft - price * Math.Max(0f, content[i] - top));
+                    Residual[i] = residual;
+                    sum += Math.Abs(residual);
                 }
 
-                over[z] = o;
-                under[z] = u;
+                sums[z] = sum;
             }
         });
-        double so = 0, su = 0;
-        for (int z = 0; z < grid.Nz; z++) { so += over[z]; su += under[z]; }
-        double v = grid.CellCubicMetres * 1000.0;
-        return ((so + su) * v, so * v, su * v);
-    }
-
-    public void Errors(bool[] active, double[] errors)
-    {
-        CellGrid grid = field.Grid;
-        int n = grid.CellsPerPitch, nz = grid.CellsPerLayer;
-        Chunks.Run(lattice.Rows * lattice.Layers, 16, parallelism, (first, end) =>
+        double total = 0.0;
+        foreach (double sum in sums)
         {
-            for (int row = first; row < end; row++)
-            {
-                int k = row / lattice.Rows, j = row % lattice.Rows;
-                int shift = lattice.IsShifted(k) ? n / 2 : 0;
-                for (int i = 0; i < lattice.Columns; i++)
-                {
-                    int index = row * lattice.Columns + i;
-                    if (!active[index]) { continue; }
-                    int x0 = i * n + shift - n / 2, y0 = j * n + shift - n / 2, zz = k * nz + z0;
-                    double sum = 0, norm = 0;
-                    for (int c = Math.Max(0, -zz); c < 2 * nz && zz + c < grid.Nz; c++)
-                    {
-                        double sp = 0, np = 0;
-                        for (int b = Math.Max(0, -y0); b < 2 * n && y0 + b < grid.Ny; b++)
-                        {
-                            double sr = 0, nr = 0;
-                            int at = ((zz + c) * grid.Ny + y0 + b) * grid.Nx + x0;
-                            for (int a = Math.Max(0, -x0); a < 2 * n && x0 + a < grid.Nx; a++)
-                            {
-                                sr += kx[a] * Residual[at + a];
-                                nr += kx[a] * weight[at + a];
-                            }
+            total += sum;
+        }
 
-                            sp += kx[b] * sr;
-                            np += kx[b] * nr;
-                        }
-
-                        sum += kz[c] * sp;
-                        norm += kz[c] * np;
-                    }
-
-                    errors[index] = norm > 0 ? sum / norm : 0;
-                }
-            }
-        });
+        return total * grid.CellCubicMetres * 1000.0;
     }
 }
