@@ -35,7 +35,11 @@ internal static class Targets
             Blend = Mm(25),
             Relief = new Relief
             {
-                Amplitude = Mm(12), ShortestLength = Mm(80), LongestLength = Mm(250), Faces = FaceSet.Sides | FaceSet.Top, Seed = 7,
+                Amplitude = Mm(12),
+                ShortestLength = Mm(80),
+                LongestLength = Mm(250),
+                Faces = FaceSet.Sides | FaceSet.Top,
+                Seed = 7,
             },
             Tunnels = [Way("east-west", Axis.X, 450, 270, 340, 300, 40), Way("north-south", Axis.Y, 450, 270, 340, 300, 40)],
             Cavities =
@@ -113,19 +117,31 @@ internal static class Targets
         Bin = new Bin(Mm(needles * pitchMillimetres), Mm(needles * pitchMillimetres), Mm(22 * pitchMillimetres)),
         Grid = new NeedleGrid
         {
-            Pitch = Mm(pitchMillimetres), LayerHeight = Mm(pitchMillimetres), OriginX = Mm(pitchMillimetres / 2), OriginY = Mm(pitchMillimetres / 2),
+            Pitch = Mm(pitchMillimetres),
+            LayerHeight = Mm(pitchMillimetres),
+            OriginX = Mm(pitchMillimetres / 2),
+            OriginY = Mm(pitchMillimetres / 2),
             UnderLayers = 1,
         },
         Head = new Head { Columns = needles, Rows = needles, CanShiftLayers = true },
         Needle = new Needle
         {
-            TipDepth = Mm(pitchMillimetres / 2), Flow = FlowRate.FromMillilitresPerSecond(4), Least = Volume.FromMillilitres(2),
-            Most = Volume.FromMillilitres(45), Step = Volume.FromMillilitres(0.1), Repeatability = 0.02, Drift = 0.05,
+            TipDepth = Mm(pitchMillimetres / 2),
+            Flow = FlowRate.FromMillilitresPerSecond(4),
+            Least = Volume.FromMillilitres(2),
+            Most = Volume.FromMillilitres(45),
+            Step = Volume.FromMillilitres(0.1),
+            Repeatability = 0.02,
+            Drift = 0.05,
         },
         Supply = new Supply(FlowRate.FromMillilitresPerSecond(2500), new Volume(0.4)),
         Timing = new MachineTiming
         {
-            Setup = new Duration(1200), Spreading = new Duration(spreading), Move = new Duration(6), Plunge = new Duration(4), Hold = new Duration(1),
+            Setup = new Duration(1200),
+            Spreading = new Duration(spreading),
+            Move = new Duration(6),
+            Plunge = new Duration(4),
+            Hold = new Duration(1),
             Withdraw = new Duration(4),
         },
         LooseMix = new LooseMixHandling(new Mass(15), 0.92),
