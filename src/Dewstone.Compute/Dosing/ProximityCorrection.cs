@@ -6,7 +6,7 @@ namespace Dewstone.Compute.Dosing;
 /// <remarks>
 /// v = 0.5 v + clamp(3 e, -0.35, 0.35), dose = dose x exp(v), e from <see cref="NeedleErrors"/>. Every round wets the bed with the doses AS ROUNDED and with
 /// the machine's real times; the best round is kept, and the first is the doses it started from, so the result is never worse than they are.
-/// Step and clamp: reference run of an independent prototype of the same model; momentum saves about a third of the rounds on the bodies of the table.
+/// Step and clamp: reference run of an independent prototype of the same model; with momentum 12 rounds on the bodies of the table end lower than 16 without.
 /// </remarks>
 /// <param name="rounder">Limits and pump steps.</param>
 /// <param name="forward">What doses do.</param>
