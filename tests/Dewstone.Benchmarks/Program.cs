@@ -19,6 +19,12 @@ internal static class Program
             return;
         }
 
+        if (args is ["--table", "correction"])
+        {
+            CorrectionTable.Print();
+            return;
+        }
+
         Benchmark(args);
     }
 
@@ -28,4 +34,5 @@ internal static class Program
     private static void Benchmark(string[] args) =>
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly)
             .Run(args, DefaultConfig.Instance.AddJob(Job.Default.WithToolchain(InProcessEmitToolchain.Instance)));
+    }
 }

@@ -93,10 +93,17 @@ public static class WettingFindings
         "Judge it from the plates and the predicted solid by eye.",
         "require: {wall: {min: 60 mm}}");
 
+    /// <summary>A correction that gained next to nothing.</summary>
+    public static FindingKind CorrectionStalled { get; } = new(
+        "DW3014", Severity.Warning, "Correction of the doses gained next to nothing",
+        "The search for doses ended less than 1 % better than it began; the best doses found are used.",
+        "The predicted solid is about as far from the wanted one as with doses from the drawn shape alone.",
+        "Look at the plates: thicker walls, a finer pitch or a wider water_cement band give the doses room.");
+
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         AboveMost, AbovePores, BelowLeast, AboveSaturation, LeanDose, NoDoses, WaterRefused, WindowTouched, NothingHardened, ShapeMatchBelow,
-        WaterCementOutside, NotJudged,
+        WaterCementOutside, NotJudged, CorrectionStalled,
     ];
 }

@@ -1,0 +1,155 @@
+using Dewstone.Compute.Geometry;
+using Dewstone.Compute.Numerics;
+using Dewstone.Model.Lattices;
+using Dewstone.Model.Quantities;
+using Dewstone.Model.Results;
+
+namespace Dewstone.Compute.Inspection;
+
+/// <summary>Clear opening of each tunnel in the wanted and in the hardened solid, from the surfaces between the cells.</summary>
+/// <remarks>
+/// The ball goes from the mouth at one end (all of the tunnel outside the box less one cell) to that at the other. Distances between cell centres find the
+/// narrowest place to a cell; then the cells whose clearance lies within <see cref="RefinedCells"/> of that are measured to the surface itself.
+/// </remarks>
+internal static class TunnelClearances
+{
+    private const int CellsTogether = 64;
+
+    /// <summary>Cells that a distance between centres may differ from the one to the surface.</summary>
+    private const double RefinedCells = 1.5;
+
+    /// <summary>Measures all tunnels.</summary>
+    /// <param name="shape">Wanted solid.</param>
+    /// <param name="placement">Where it stands.</param>
+    /// <param name="grid">The cells.</param>
+    /// <param name="wanted">Wanted surface.</param>
+    /// <param name="hardened">Hardened surface.</param>
+    /// <param name="fraction">Wanted share of each cell.</param>
+    /// <param name="front">Field whose level 1 is the hardened surface.</param>
+    /// <param name="parallelism">Threads; no result depends on them.</param>
+    /// <returns>One a tunnel, in the unit's order.</returns>
+    public static IReadOnlyList<TunnelClearance> Measure(
+        ReefShape shape, UnitPlacement placement, CellGrid grid, NearestTriangle wanted, NearestTriangle hardened, float[] fraction, float[] front,
+        Parallelism parallelism)
+    {
+        List<TunnelClearance> found = [];
+        float[]? toWanted = null, toHardened = null;
+        for (int opening = 0; opening < shape.Named.Count; opening++)
+        {
+            if (shape.Named[opening].Tunnel >= 0)
+            {
+                toWanted ??= CentreDistances(grid, fraction, 0.5f, parallelism);
+                toHardened ??= CentreDistances(grid, front, 1f, parallelism);
+                (int[] inner, byte[] regions) = Inner(shape, placement, grid, opening);
+                found.Add(new TunnelClearance(
+                    shape.Named[opening].Name, Width(grid, inner, regions, wanted, toWanted, parallelism),
+                    Width(grid, inner, regions, hardened, toHardened, parallelism)));
+            }
+        }
+
+        return found;
+    }
+
+    // From each empty cell to the surface, by way of cell centres; 0 in the solid.
+    private static float[] CentreDistances(CellGrid grid, float[] field, float level, Parallelism parallelism)
+    {
+        var set = new byte[field.Length];
+        for (int i = 0; i < set.Length; i++)
+        {
+            set[i] = field[i] >= level ? (byte)1 : (byte)0;
+        }
+
+        CellSize size = new(grid.CellMetres, grid.CellHeightMetres);
+        float[] distances = DistanceTransform.Squared(
+            set, new GridShape(grid.Nx, grid.Ny, grid.Nz), size, Phase.Set, OutsideCells.Ignored, parallelism);
+        float half = (float)size.HalfMeanEdge;
+        for (int i = 0; i < distances.Length; i++)
+        {
+            distances[i] = set[i] != 0 ? 0f : MathF.Sqrt(distances[i]) - half;
+        }
+
+        return distances;
+    }
+
+    private static double Width(CellGrid grid, int[] inner, byte[] regions, NearestTriangle surface, float[] distances, Parallelism parallelism)
+    {
+        var clearances = new float[grid.Count];
+        foreach (int cell in inner)
+        {
+            clearances[cell] = distances[cell];
+        }
+
+        GridShape cells = new(grid.Nx, grid.Ny, grid.Nz);
+        if (PercolatingWidth.Between(clearances, cells, regions, Connectivity.FacesEdgesCorners) is not { } coarse)
+        {
+            return 0.0;
+        }
+
+        float band = (float)(RefinedCells * Math.Max(grid.CellMetres, grid.CellHeightMetres));
+        float middle = (float)(coarse.Width / 2.0);
+        int[] near = [.. inner.Where(cell => distances[cell] > 0f && Math.Abs(distances[cell] - middle) <= band)];
+        Chunks.Run(near.Length, CellsTogether, parallelism, (first, end) =>
+        {
+            for (int i = first; i < end; i++)
+            {
+                int cell = near[i];
+                double x = (cell % grid.Nx + 0.5) * grid.CellMetres, y = (cell / grid.Nx % grid.Ny + 0.5) * grid.CellMetres;
+                double z = (cell / (grid.Nx * grid.Ny) + 0.5) * grid.CellHeightMetres;
+                clearances[cell] = (float)surface.Distance(x, y, z);
+            }
+        });
+        return PercolatingWidth.Between(clearances, cells, regions, Connectivity.FacesEdgesCorners)?.Width ?? 0.0;
+    }
+
+    // Cells of a tunnel, and the marks of those in its two mouths; a mouth cell belongs to the end it is nearer to.
+    private static (int[] Cells, byte[] Regions) Inner(ReefShape shape, UnitPlacement placement, CellGrid grid, int opening)
+    {
+        List<int> cells = [];
+        var regions = new byte[grid.Count];
+        (Point3 from, Point3 to) = (default, default);
+        bool any = false;
+        for (int cell = 0; cell < regions.Length; cell++)
+        {
+            if (shape.OpeningDistance(opening, Unit(placement, grid, cell)) >= 0.0)
+            {
+                continue;
+            }
+
+            cells.Add(cell);
+            Point3 point = Unit(placement, grid, cell);
+            if (!IsInside(shape.Box, point, grid))
+            {
+                if (!any)
+                {
+                    (from, any) = (point, true);
+                }
+
+                to = Farther(from, point, to);
+            }
+        }
+
+        foreach (int cell in cells)
+        {
+            Point3 point = Unit(placement, grid, cell);
+            if (any && !IsInside(shape.Box, point, grid))
+            {
+                regions[cell] = Square(point, from) <= Square(point, to) ? PercolatingWidth.From : PercolatingWidth.To;
+            }
+        }
+
+        return ([.. cells], regions);
+    }
+
+    private static Point3 Farther(Point3 from, Point3 a, Point3 b) => Square(a, from) > Square(b, from) ? a : b;
+
+    private static double Square(Point3 a, Point3 b) => (a.X - b.X) * (a.X - b.X) + (a.Y - b.Y) * (a.Y - b.Y) + (a.Z - b.Z) * (a.Z - b.Z);
+
+    private static bool IsInside(Size3 box, Point3 p, CellGrid grid)
+    {
+        double level = grid.CellMetres, upright = grid.CellHeightMetres;
+        return p.X >= level && p.Y >= level && p.Z >= upright && p.X <= box.X - level && p.Y <= box.Y - level && p.Z <= box.Z - upright;
+    }
+
+    private static Point3 Unit(UnitPlacement placement, CellGrid grid, int cell) =>
+        placement.ToUnit(grid.Centre(cell % grid.Nx, cell / grid.Nx % grid.Ny, cell / (grid.Nx * grid.Ny)));
+}

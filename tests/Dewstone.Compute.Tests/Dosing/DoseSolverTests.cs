@@ -1,0 +1,185 @@
+using Dewstone.Compute.Dosing;
+using Dewstone.Compute.Geometry;
+using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Sequencing;
+using Dewstone.Compute.Wetting;
+using Dewstone.Model.Description;
+using Dewstone.Model.Lattices;
+using Dewstone.Model.Quantities;
+using Dewstone.Model.Results;
+
+namespace Dewstone.Compute.Tests.Dosing;
+
+public sealed class DoseSolverTests
+{
+    private static readonly Parallelism Two = new(2);
+
+    private static PlacementResult Place(JobDescription job, int cells = 6) => Placer.Place(job, cells);
+
+    private static DoseResult Solve(JobDescription job, bool correct = true, int threads = 2, int solves = 8, IProgress<Progress>? progress = null)
+    {
+        PlacementResult place = Place(job);
+        ReefShape shape = ReefShapeBuilder.Build(job.Unit).Shape;
+        DoseSolverOptions options = new() { Correct = correct, Solves = solves };
+        return DoseSolver.Solve(
+            job, shape, place.Placement!, place.Lattice!, options, new Parallelism(threads), progress, TestContext.Current.CancellationToken);
+    }
+
+    private static (TargetField Target, MoistureResult Moisture, SurfaceDeviationReport Surface, SolidSummary Solid) Judge(JobDescription job, DosePlan doses)
+    {
+        PlacementResult place = Place(job, 8);
+        ReefShape shape = ReefShapeBuilder.Build(job.Unit).Shape;
+        CancellationToken cancellation = TestContext.Current.CancellationToken;
+        TargetField target = Voxelizer.Voxelize(shape, place.Placement!, place.Cells!, Two, null, cancellation);
+        (_, DoseSchedule schedule) = TimelineBuilder.Build(job, place.Lattice!, doses);
+        BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
+        MoistureResult moisture = WettingSolver.Solve(WettingProblem.Of(doses, place.Cells!, schedule, bed), Two, null, cancellation);
+        SurfaceDeviationReport surface = SurfaceDeviation.Measure(
+            shape, place.Placement!, target, moisture, bed.SurfaceExponent, bed.Law.Residual, Two);
+        return (target, moisture, surface, SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement));
+    }
+
+    private static JobDescription RandomJob(int seed)
+    {
+        Random draw = new(seed);
+        JobDescription job = Targets.SmallCube();
+        double width = 0.05 + 0.1 * draw.NextDouble(), up = 0.12 + 0.08 * draw.NextDouble();
+        return job with
+        {
+            Unit = job.Unit with
+            {
+                OuterBox = new Size3(0.25 + 0.1 * draw.NextDouble(), 0.25, 0.3),
+                Rounding = new Length(0.02),
+                Cavities = [],
+                Tunnels =
+                [
+                    new AxisTunnel
+                    {
+                        Name = "through", Along = Axis.X, At = new Point3(0.0, 0.125, up),
+                        Section = new RectangularSection(new Length(width), new Length(width), new Length(0.0)),
+                    },
+                ],
+            },
+        };
+    }
+
+    /// <summary>The small cube judged on 8 cells, where neither rule was tuned: corrected doses match better and keep the tunnel wider.</summary>
+    [Fact]
+    public void Correction_of_the_small_cube_beats_the_best_single_dose_on_finer_cells()
+    {
+        JobDescription job = Targets.SmallCube();
+
+        (_, _, SurfaceDeviationReport plain, SolidSummary plainSolid) = Judge(job, Solve(job, correct: false).Doses);
+        (_, _, SurfaceDeviationReport better, SolidSummary betterSolid) = Judge(job, Solve(job).Doses);
+
+        Assert.True(betterSolid.ShapeMatch > plainSolid.ShapeMatch + 0.01, $"{plainSolid.ShapeMatch} -> {betterSolid.ShapeMatch}");
+        Assert.True(better.MeanMetres < plain.MeanMetres, $"{plain.MeanMetres} -> {better.MeanMetres}");
+        Assert.True(better.Percentile95Metres < plain.Percentile95Metres, $"{plain.Percentile95Metres} -> {better.Percentile95Metres}");
+        Assert.True(better.Tunnels[0].LossMetres < plain.Tunnels[0].LossMetres);
+    }
+
+    /// <summary>For random small units: never worse than the plain doses it starts from, within the limits, all water in the bed.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void Correction_of_any_unit_is_never_worse_keeps_limits_and_loses_no_water(int seed)
+    {
+        JobDescription job = RandomJob(seed);
+        DoseResult result = Solve(job, solves: 5);
+
+        Assert.InRange(result.History.Count, 2, 5);
+        Assert.True(result.History[^1].BestObjective <= result.History[0].Objective);
+        for (int round = 1; round < result.History.Count; round++)
+        {
+            Assert.True(result.History[round].BestObjective <= result.History[round - 1].BestObjective);
+        }
+
+        Assert.All(result.Doses.CentiMillilitres, d => Assert.True(d == 0 || (d >= 200 && d / 100.0 <= result.Limits.UpperMillilitres)));
+        MoistureResult moisture = Judge(job, result.Doses).Moisture;
+        double litres = 0.0;
+        foreach (float content in moisture.VolumetricWaterContent)
+        {
+            litres += content * moisture.Grid.CellCubicMetres * 1000.0;
+        }
+
+        Assert.Equal(result.Doses.TotalCentiMillilitres / 1e5, litres, 1e-4 * litres);
+    }
+
+    [Fact]
+    public void Correction_gives_the_same_doses_for_any_number_of_threads()
+    {
+        JobDescription job = RandomJob(4);
+
+        DoseResult one = Solve(job, threads: 1, solves: 4), three = Solve(job, threads: 3, solves: 4);
+
+        Assert.Equal(one.Doses.Steps, three.Doses.Steps);
+        Assert.Equal(one.History, three.History);
+    }
+
+    /// <summary>A column of dead needles in the small cube: doses around it take over water, and less of the wanted solid stays loose.</summary>
+    [Fact]
+    public void Correction_around_a_blocked_needle_wins_back_solid()
+    {
+        JobDescription whole = Targets.SmallCube();
+        DosePlan sound = Solve(whole, solves: 6).Doses;
+        Lattice lattice = sound.Lattice;
+        int dead = Enumerable.Range(0, lattice.Columns * lattice.Rows).MaxBy(c => Enumerable.Range(0, lattice.Layers).Sum(k => sound.CentiMillilitres[k * lattice.Columns * lattice.Rows + c]));
+        (int column, int row) = new DoseRounder(whole, lattice).Needle(dead);
+        JobDescription blocked = whole with
+        {
+            Needles = new NeedleTable { Needles = [new NeedleState { Column = column, Row = row, Condition = NeedleCondition.Blocked }] },
+        };
+        DosePlan untouched = new DoseRounder(blocked, lattice).Round(Array.ConvertAll(sound.CentiMillilitres, d => d / 100.0));
+
+        DosePlan corrected = Solve(blocked, solves: 8).Doses;
+
+        Assert.Equal(0, corrected.CentiMillilitres[dead]);
+        double before = Unset(blocked, untouched), after = Unset(blocked, corrected);
+        Assert.True(after < before, $"{before:0.000} L -> {after:0.000} L");
+    }
+
+    [Fact]
+    public void Correction_tells_its_misfit_as_it_falls()
+    {
+        Heard heard = new();
+
+        DoseResult result = Solve(RandomJob(5), solves: 3, progress: heard);
+
+        Assert.Equal(result.History.Count, heard.All.Count);
+        Assert.All(heard.All, p => Assert.Matches(@"^misfit [0-9]+\.[0-9] L$", p.Detail));
+    }
+
+    /// <summary>One solve is the plain doses themselves: nothing gained, and no claim of a search that failed.</summary>
+    [Fact]
+    public void Correction_of_one_solve_is_the_plain_doses()
+    {
+        JobDescription job = RandomJob(6);
+        DoseResult result = Solve(job, solves: 1);
+        PlacementResult place = Place(job);
+        TargetField target = Voxelizer.Voxelize(
+            ReefShapeBuilder.Build(job.Unit).Shape, place.Placement!, place.Cells!, Two, null, TestContext.Current.CancellationToken);
+
+        Assert.Equal(PlainDoser.Dose(job, place.Lattice!, target).Doses.Steps, result.Doses.Steps);
+        Assert.False(result.Stalled);
+    }
+
+    private static double Unset(JobDescription job, DosePlan doses)
+    {
+        (TargetField target, MoistureResult moisture, _, _) = Judge(job, doses);
+        double litres = 0.0;
+        for (int i = 0; i < target.Fraction.Length; i++)
+        {
+            litres += moisture.Hardened[i] == 0 ? target.Fraction[i] * target.Grid.CellCubicMetres * 1000.0 : 0.0;
+        }
+
+        return litres;
+    }
+
+    private sealed class Heard : IProgress<Progress>
+    {
+        public List<Progress> All { get; } = [];
+
+        public void Report(Progress value) => All.Add(value);
+    }
+}
