@@ -34,4 +34,4 @@ internal static class Program
     private static void Benchmark(string[] args) =>
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly)
             .Run(args, DefaultConfig.Instance.AddJob(Job.Default.WithToolchain(InProcessEmitToolchain.Instance)));
-    }
+}
