@@ -43,7 +43,6 @@ public static class SurfaceDeviation
             throw new ArgumentException($"The target has {target.Fraction.Length} cells, the moisture {grid.Count}.", nameof(target));
         }
 
-
         GridShape cells = new(grid.Nx, grid.Ny, grid.Nz);
         CellSize size = new(grid.CellMetres, grid.CellHeightMetres);
         float[] front = FrontField(moisture, surfaceExponent, residual);

@@ -40,7 +40,7 @@ internal static class TunnelClearances
             {
                 toWanted ??= CentreDistances(grid, fraction, 0.5f, parallelism);
                 toHardened ??= CentreDistances(grid, front, 1f, parallelism);
-                (int[] inner, byte[] regions) = Inner(shape, placement, grid, opening);
+                (int[] inner, byte[] regions) = Inner(shape, placement, grid, opening, parallelism);
                 found.Add(new TunnelClearance(
                     shape.Named[opening].Name, Width(grid, inner, regions, wanted, toWanted, parallelism),
                     Width(grid, inner, regions, hardened, toHardened, parallelism)));
@@ -101,43 +101,49 @@ internal static class TunnelClearances
         return PercolatingWidth.Between(clearances, cells, regions, Connectivity.FacesEdgesCorners)?.Width ?? 0.0;
     }
 
-    // Cells of a tunnel, and the marks of those in its two mouths; a mouth cell belongs to the end it is nearer to.
-    private static (int[] Cells, byte[] Regions) Inner(ReefShape shape, UnitPlacement placement, CellGrid grid, int opening)
+    // Cells of a tunnel, and the marks of those in its two mouths.
+    private static (int[] Cells, byte[] Regions) Inner(ReefShape shape, UnitPlacement placement, CellGrid grid, int opening, Parallelism parallelism)
     {
-        List<int> cells = [];
-        var regions = new byte[grid.Count];
-        (Point3 from, Point3 to) = (default, default);
-        bool any = false;
-        for (int cell = 0; cell < regions.Length; cell++)
+        List<int> cells = [], outside = [];
+        var mouths = new byte[grid.Count];
+        for (int cell = 0; cell < mouths.Length; cell++)
         {
-            if (shape.OpeningDistance(opening, Unit(placement, grid, cell)) >= 0.0)
+            Point3 point = Unit(placement, grid, cell);
+            if (shape.OpeningDistance(opening, point) >= 0.0)
             {
                 continue;
             }
 
             cells.Add(cell);
-            Point3 point = Unit(placement, grid, cell);
             if (!IsInside(shape.Box, point, grid))
             {
-                if (!any)
-                {
-                    (from, any) = (point, true);
-                }
-
-                to = Farther(from, point, to);
+                outside.Add(cell);
+                mouths[cell] = 1;
             }
         }
 
-        foreach (int cell in cells)
+        return ([.. cells], outside.Count == 0 ? mouths : Ends(placement, grid, mouths, outside, parallelism));
+    }
+
+    // A mouth that hangs together is one end, however wide; where both run into one along a face, a cell belongs to the end it is nearer to.
+    private static byte[] Ends(UnitPlacement placement, CellGrid grid, byte[] mouths, List<int> outside, Parallelism parallelism)
+    {
+        ComponentMap map = Components.Label(mouths, new GridShape(grid.Nx, grid.Ny, grid.Nz), Phase.Set, Connectivity.FacesEdgesCorners, parallelism);
+        Point3 from = Unit(placement, grid, outside[0]), to = from;
+        foreach (int cell in outside)
+        {
+            to = Farther(from, Unit(placement, grid, cell), to);
+        }
+
+        var regions = new byte[grid.Count];
+        foreach (int cell in outside)
         {
             Point3 point = Unit(placement, grid, cell);
-            if (any && !IsInside(shape.Box, point, grid))
-            {
-                regions[cell] = Square(point, from) <= Square(point, to) ? PercolatingWidth.From : PercolatingWidth.To;
-            }
+            bool first = map.Pieces.Count > 1 ? map.Labels[cell] == map.Labels[outside[0]] : Square(point, from) <= Square(point, to);
+            regions[cell] = first ? PercolatingWidth.From : PercolatingWidth.To;
         }
 
-        return ([.. cells], regions);
+        return regions;
     }
 
     private static Point3 Farther(Point3 from, Point3 a, Point3 b) => Square(a, from) > Square(b, from) ? a : b;
