@@ -7,56 +7,101 @@ using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Tests.Dosing;
 using Dewstone.Compute.Wetting;
 using Dewstone.Model.Description;
+using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
+using Dewstone.Reading;
 
 namespace Dewstone.Benchmarks;
 
-/// <summary>Prints plain against corrected doses on the reference bodies, judged on 8 cells a voxel, as the contributors' guide shows it.</summary>
+/// <summary>Plain against corrected doses on the reference bodies and the examples, judged on 8 cells a voxel: the table of the contributors' guide.</summary>
 internal static class CorrectionTable
 {
+    private const int JudgedCells = 8;
     private static readonly Parallelism Threads = new(2);
 
-    public static void Print()
+    /// <summary>Prints the table.</summary>
+    /// <param name="words">
+    /// Parts of the names of bodies, or none for all; name=value tries another constant of the rule; "history" prints every solve.
+    /// </param>
+    public static void Print(string[] words)
     {
-        Console.WriteLine("| body | doses | match | mean mm | p95 mm | deep unset % | w/c | in band % | volume % | clear loss mm | water L | solves | s |");
-        Console.WriteLine("|---|---|---|---|---|---|---|---|---|---|---|---|---|");
-        Rows("small cube (warm-up)", Targets.SmallCube());
-        Rows("cube", Targets.Cube());
-        Rows("cube, layers shifted", Shifted(Targets.Cube()));
-        Rows("block", Targets.Block());
-        Rows("thin walls", Targets.ThinWalls());
-    }
-
-    private static JobDescription Shifted(JobDescription job) =>
-        job with { Unit = job.Unit with { Place = new PlacementWish { ShiftedLayers = true } } };
-
-    private static void Rows(string name, JobDescription job)
-    {
-        PlacementResult place = Placer.Place(job, 8);
-        if (place is not { Placement: { } placement, Lattice: { } lattice, Cells: { } cells })
+        CorrectionRule rule = new();
+        foreach (string[] pair in words.Where(word => word.Contains('=', StringComparison.Ordinal)).Select(word => word.Split('=')))
         {
-            throw new InvalidOperationException($"'{name}' finds no place on its printer.");
+            typeof(CorrectionRule).GetProperty(pair[0])!.SetValue(rule, double.Parse(pair[1], CultureInfo.InvariantCulture));
         }
 
-        ReefShape shape = ReefShapeBuilder.Build(job.Unit).Shape;
-        TargetField target = Voxelizer.Voxelize(shape, placement, cells, Threads, null, CancellationToken.None);
-        foreach (bool correct in new[] { false, true })
+        bool history = words.Contains("history");
+        words = [.. words.Where(word => word != "history" && !word.Contains('=', StringComparison.Ordinal))];
+        Console.WriteLine("| body | doses | mean mm | p95 mm | deep unset % | w/c mean | in band | shape match | volume % | water L | clear loss mm | solves | s | CPU s |");
+        Console.WriteLine("|---|---|---|---|---|---|---|---|---|---|---|---|---|---|");
+        foreach ((string name, Func<JobDescription> job) in Bodies())
         {
-            Stopwatch watch = Stopwatch.StartNew();
-            DoseResult result = DoseSolver.Solve(
-                job, shape, placement, lattice, new DoseSolverOptions { Correct = correct }, Threads, null, CancellationToken.None);
-            double seconds = watch.Elapsed.TotalSeconds;
-            (_, DoseSchedule schedule) = TimelineBuilder.Build(job, lattice, result.Doses);
-            BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
-            MoistureResult moisture = WettingSolver.Solve(
-                WettingProblem.Of(result.Doses, cells, schedule, bed), Threads, null, CancellationToken.None);
-            SurfaceDeviationReport surface = SurfaceDeviation.Measure(
-                shape, placement, target, moisture, bed.SurfaceExponent, bed.Law.Residual, Threads);
-            SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
-            string losses = string.Join(' ', surface.Tunnels.Select(t => (t.LossMetres * 1000).ToString("0.0", CultureInfo.InvariantCulture)));
-            Console.WriteLine(string.Create(
-                CultureInfo.InvariantCulture,
-                $"| {name} | {(correct ? "corrected" : "plain")} | {solid.ShapeMatch:0.000} | {surface.MeanMetres * 1000:0.0} | {surface.Percentile95Metres * 1000:0.0} | {surface.DeepUnsetShare * 100:0.00} | {solid.MeanWaterCement:0.000} | {solid.ShareInBand * 100:0} | {(surface.HardenedCubicMetres / surface.TargetCubicMetres - 1) * 100:+0.0;-0.0} | {losses} | {result.Doses.TotalCentiMillilitres / 1e5:0.0} | {result.History.Count} | {seconds:0.0} |"));
+            if (words.Length == 0 || words.Any(word => name.Contains(word, StringComparison.Ordinal)))
+            {
+                Row(name, job(), rule, correct: false, history);
+                Row(name, job(), rule, correct: true, history);
+            }
+        }
+    }
+
+    private static IEnumerable<(string Name, Func<JobDescription> Job)> Bodies()
+    {
+        yield return ("cube, straight", Targets.Cube);
+        yield return ("cube, shifted", () => Shifted(Targets.Cube()));
+        yield return ("block 900 mm", Targets.Block);
+        yield return ("block 900 mm, shifted", () => Shifted(Targets.Block()));
+        yield return ("thin walls", Targets.ThinWalls);
+        yield return ("thin walls, shifted", () => Shifted(Targets.ThinWalls()));
+        foreach (string example in (string[])["wrack-block", "tide-sill", "oyster-step"])
+        {
+            yield return ("example " + example, () => Example(example));
+        }
+    }
+
+    private static JobDescription Shifted(JobDescription job) => job with { Unit = job.Unit with { Place = job.Unit.Place with { ShiftedLayers = true } } };
+
+    private static JobDescription Example(string name)
+    {
+        DirectoryInfo? folder = new(AppContext.BaseDirectory);
+        while (folder is not null && !Directory.Exists(Path.Combine(folder.FullName, "examples")))
+        {
+            folder = folder.Parent;
+        }
+
+        string path = Path.Combine(folder?.FullName ?? ".", "examples", "wrackline-bay", "units", name + ".unit.yaml");
+        return DescriptionReader.ReadJob(path).Job ?? throw new InvalidOperationException($"{path} does not read.");
+    }
+
+    private static void Row(string name, JobDescription job, CorrectionRule rule, bool correct, bool history)
+    {
+        PlacementResult place = Placer.Place(job, JudgedCells);
+        ReefShape shape = ReefShapeBuilder.Build(job.Unit).Shape;
+        Lattice lattice = place.Lattice!;
+        DoseSolverOptions options = new() { Correct = correct, Rule = rule };
+        TimeSpan before = Process.GetCurrentProcess().UserProcessorTime;
+        Stopwatch watch = Stopwatch.StartNew();
+        DoseResult doses = DoseSolver.Solve(job, shape, place.Placement!, lattice, options, Threads, null, CancellationToken.None);
+        double wall = watch.Elapsed.TotalSeconds, cpu = (Process.GetCurrentProcess().UserProcessorTime - before).TotalSeconds;
+
+        BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
+        (_, DoseSchedule schedule) = TimelineBuilder.Build(job, lattice, doses.Doses);
+        MoistureResult moisture = WettingSolver.Solve(WettingProblem.Of(doses.Doses, place.Cells!, schedule, bed), Threads, null, CancellationToken.None);
+        TargetField target = Voxelizer.Voxelize(shape, place.Placement!, place.Cells!, Threads, null, CancellationToken.None);
+        SurfaceDeviationReport surface = SurfaceDeviation.Measure(
+            shape, place.Placement!, target, moisture, bed.SurfaceExponent, bed.Law.Residual, Threads);
+        SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
+        string losses = string.Join(" / ", surface.Tunnels.Select(t => string.Create(CultureInfo.InvariantCulture, $"{t.LossMetres * 1e3:0.0}")));
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"| {name} | {(correct ? "corrected" : "best plain")} | {surface.MeanMetres * 1e3:0.00} | {surface.Percentile95Metres * 1e3:0.0} | {surface.DeepUnsetShare * 100:0.0000} | {solid.MeanWaterCement:0.000} | {solid.ShareInBand:0.000} | {solid.ShapeMatch:0.0000} | {(surface.HardenedCubicMetres / surface.TargetCubicMetres - 1) * 100:+0.0;-0.0} | {doses.Doses.TotalCentiMillilitres / 1e5:0.0} | {losses} | {doses.History.Count} | {wall:0.0} | {cpu:0.0} |"));
+        if (history)
+        {
+            foreach (DoseStep step in doses.History)
+            {
+                Console.WriteLine(string.Create(
+                    CultureInfo.InvariantCulture, $"  {step.Solve} {step.Kind} {step.CellsPerPitch} {step.Objective:0.000} {step.WaterMillilitres / 1000:0.0}"));
+            }
         }
     }
 }

@@ -19,9 +19,15 @@ internal static class Program
             return;
         }
 
-        if (args is ["--table", "correction"])
+        if (args is ["--table", "correction", ..])
         {
-            CorrectionTable.Print();
+            CorrectionTable.Print(args[2..]);
+            return;
+        }
+
+        if (args is ["--table", "needles"])
+        {
+            DeadNeedleTable.Print();
             return;
         }
 

@@ -1,50 +1,41 @@
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Numerics;
 using Dewstone.Model.Lattices;
+using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Dosing;
 
-/// <summary>The wanted solid on the cells of one level of the correction, with what each cell's misfit weighs.</summary>
+/// <summary>The wanted solid on the cells of one level of the correction, and what a misfit weighs in each.</summary>
 internal sealed class CorrectionField
 {
-    private CorrectionField(TargetField target, float[] distance)
-    {
-        Target = target;
-        Distance = distance;
-    }
+    private const int PlanesTogether = 2;
+
+    private CorrectionField(TargetField target, float[] weights) => (Target, Weights) = (target, weights);
 
     /// <summary>The wanted solid.</summary>
     public TargetField Target { get; }
 
+    /// <summary>Weight of each cell's misfit, 1; index order of the grid.</summary>
+    public float[] Weights { get; }
+
     /// <summary>The cells.</summary>
     public CellGrid Grid => Target.Grid;
-
-    /// <summary>Distance to the wanted surface, metres, negative in the solid; to a cell.</summary>
-    public float[] Distance { get; }
 
     /// <summary>Lays the wanted solid on cells.</summary>
     /// <param name="shape">Wanted solid.</param>
     /// <param name="placement">Where it stands.</param>
-    /// <param name="lattice">Needle positions.</param>
-    /// <param name="cellsPerPitch">Cells a pitch.</param>
+    /// <param name="grid">The cells.</param>
+    /// <param name="reliefMetres">Amplitude of the relief, metres; 0 for none.</param>
+    /// <param name="rule">What weighs how much.</param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
     /// <param name="cancellation">Looked at once a slab.</param>
     /// <returns>The field.</returns>
     public static CorrectionField Over(
-        ReefShape shape, UnitPlacement placement, Lattice lattice, int cellsPerPitch, Parallelism parallelism, CancellationToken cancellation)
+        ReefShape shape, UnitPlacement placement, CellGrid grid, double reliefMetres, CorrectionRule rule, Parallelism parallelism,
+        CancellationToken cancellation)
     {
-        CellGrid grid = CellGrid.Over(lattice, cellsPerPitch);
-        return Of(Voxelizer.Voxelize(shape, placement, grid, parallelism, null, cancellation), parallelism);
-    }
-
-    /// <summary>Takes a wanted solid as it lies.</summary>
-    /// <param name="target">The solid.</param>
-    /// <param name="parallelism">Threads; no result depends on them.</param>
-    /// <returns>The field.</returns>
-    public static CorrectionField Of(TargetField target, Parallelism parallelism)
-    {
-        CellGrid grid = target.Grid;
+        TargetField target = Voxelizer.Voxelize(shape, placement, grid, parallelism, null, cancellation);
         GridShape cells = new(grid.Nx, grid.Ny, grid.Nz);
         CellSize size = new(grid.CellMetres, grid.CellHeightMetres);
         byte[] solid = new byte[grid.Count];
@@ -53,14 +44,63 @@ internal sealed class CorrectionField
             solid[i] = target.Fraction[i] >= 0.5f ? (byte)1 : (byte)0;
         }
 
-        float[] distance = DistanceTransform.Squared(solid, cells, size, Phase.Set, OutsideCells.Ignored, parallelism);
-        float[] depth = DistanceTransform.Squared(solid, cells, size, Phase.Empty, OutsideCells.Empty, parallelism);
-        float half = (float)size.HalfMeanEdge;
-        for (int i = 0; i < solid.Length; i++)
+        float[] outward = DistanceTransform.Squared(solid, cells, size, Phase.Set, OutsideCells.Ignored, parallelism);
+        float[] inward = DistanceTransform.Squared(solid, cells, size, Phase.Empty, OutsideCells.Empty, parallelism);
+        double half = size.HalfMeanEdge;
+        float[] weights = outward;
+        Chunks.Run(grid.Nz, PlanesTogether, parallelism, (first, end) =>
         {
-            distance[i] = solid[i] == 0 ? MathF.Sqrt(distance[i]) - half : half - MathF.Sqrt(depth[i]);
+            for (int cell = first * cells.Plane; cell < end * cells.Plane; cell++)
+            {
+                double distance = Math.Max(0.0, Math.Sqrt(Math.Max(outward[cell], inward[cell])) - half);
+                double weight = 1.0 + Math.Min(distance, rule.FarthestMetres) / rule.DepthMetres;
+                bool isOpening = solid[cell] == 0 && distance <= 2.0 * rule.FarthestMetres && IsInOpening(shape, placement, grid, cell);
+                weight *= isOpening ? rule.OpeningWeight : distance < reliefMetres ? rule.ReliefWeight : 1.0;
+                weights[cell] = (float)weight;
+            }
+        });
+        return new CorrectionField(target, weights);
+    }
+
+    /// <summary>Makes the solid in a position's own voxel weigh more.</summary>
+    /// <param name="lattice">Needle positions.</param>
+    /// <param name="index">Position, flat lattice index.</param>
+    /// <param name="factor">How many times, 1.</param>
+    public void Stress(Lattice lattice, int index, double factor)
+    {
+        int layer = index / (lattice.Columns * lattice.Rows);
+        int shift = lattice.IsShifted(layer) ? Grid.CellsPerPitch / 2 : 0;
+        int x0 = index % lattice.Columns * Grid.CellsPerPitch + shift, y0 = index / lattice.Columns % lattice.Rows * Grid.CellsPerPitch + shift;
+        for (int z = layer * Grid.CellsPerLayer; z < (layer + 1) * Grid.CellsPerLayer; z++)
+        {
+            for (int y = y0; y < y0 + Grid.CellsPerPitch; y++)
+            {
+                int row = (z * Grid.Ny + y) * Grid.Nx;
+                for (int cell = row + x0; cell < row + x0 + Grid.CellsPerPitch; cell++)
+                {
+                    Weights[cell] *= Target.Fraction[cell] >= 0.5f ? (float)factor : 1f;
+                }
+            }
+        }
+    }
+
+    private static bool IsInOpening(ReefShape shape, UnitPlacement placement, CellGrid grid, int cell)
+    {
+        Point3 point = placement.ToUnit(grid.Centre(cell % grid.Nx, cell / grid.Nx % grid.Ny, cell / (grid.Nx * grid.Ny)));
+        Size3 box = shape.Box;
+        if (point.X < 0.0 || point.Y < 0.0 || point.Z < 0.0 || point.X > box.X || point.Y > box.Y || point.Z > box.Z)
+        {
+            return false;
         }
 
-        return new CorrectionField(target, distance);
+        for (int opening = 0; opening < shape.Named.Count; opening++)
+        {
+            if (shape.OpeningDistance(opening, point) < 0.0)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

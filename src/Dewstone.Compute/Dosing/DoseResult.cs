@@ -18,12 +18,12 @@ public sealed record DoseResult
     /// <summary>Share of each voxel that is wanted solid, 0 to 1; index order of the lattice.</summary>
     public required double[] VoxelFractions { get; init; }
 
-    /// <summary>Findings DW3001 to DW3006, DW3014, DW4008 and DW4009, in order.</summary>
+    /// <summary>Findings DW3001 to DW3006, DW4008 and DW4009, then DW3014, in order.</summary>
     public required IReadOnlyList<Diagnostic> Findings { get; init; }
 
-    /// <summary>Wetting computations of the search for doses, in order; empty when there was none.</summary>
-    public IReadOnlyList<CorrectionRound> History { get; init; } = [];
+    /// <summary>The solves that led here, in order; empty when none was made.</summary>
+    public IReadOnlyList<DoseStep> History { get; init; } = [];
 
-    /// <summary>Whether a correction gained next to nothing over the doses it started from.</summary>
+    /// <summary>Whether the correction brought no noticeable gain over plain doses.</summary>
     public bool Stalled { get; init; }
 }

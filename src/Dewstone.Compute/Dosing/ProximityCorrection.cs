@@ -2,70 +2,67 @@ using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Dosing;
 
-/// <summary>Multiplicative fixed point with momentum: every dose grows where the bed around its tip has too little water and shrinks where it has too much.</summary>
-/// <remarks>
-/// v = 0.5 v + clamp(3 e, -0.35, 0.35), dose = dose x exp(v), e from <see cref="NeedleErrors"/>. Every round wets the bed with the doses AS ROUNDED and with
-/// the machine's real times; the best round is kept, and the first is the doses it started from, so the result is never worse than they are.
-/// Step and clamp: reference run of an independent prototype of the same model; with momentum 12 rounds on the bodies of the table end lower than 16 without.
-/// </remarks>
-/// <param name="rounder">Limits and pump steps.</param>
-/// <param name="forward">What doses do.</param>
-/// <param name="field">Wanted solid.</param>
-/// <param name="objective">What is made small.</param>
-/// <param name="errors">What each position lacks.</param>
-internal sealed class ProximityCorrection(
-    DoseRounder rounder, ForwardModel forward, CorrectionField field, DoseObjective objective, NeedleErrors errors)
+/// <summary>
+/// Moves doses until what hardens is what was wanted, with the true wetting and the machine's real times in the loop: neighbouring doses add up, so the
+/// middle of a solid wants less than its edges and thin walls. See <see cref="CorrectionRule"/> for the objective and the step.
+/// </summary>
+/// <remarks>Every iterate is rounded to pump steps before it is judged, and the best judged one is kept: the result is never worse than any plan tried on its cells.</remarks>
+/// <param name="rounder">Limits and steps.</param>
+/// <param name="wishes">Where to start; moved.</param>
+/// <param name="rule">The step.</param>
+/// <param name="likeWeight">Pull towards the doses to stay near.</param>
+/// <param name="history">Takes every solve.</param>
+internal sealed class ProximityCorrection(DoseRounder rounder, DoseWishes wishes, CorrectionRule rule, double likeWeight, DoseHistory history)
 {
-    /// <summary>Least gain over the start that counts as one, share of its objective.</summary>
-    public const double LeastGain = 0.01;
+    private const double LeastWishShare = 0.25;
 
-    private const double Step = 3.0;
-    private const double MostStep = 0.35;
-    private const double Momentum = 0.5;
+    /// <summary>Best plan on the last cells used; null before the first solve.</summary>
+    public DosePlan? Best { get; private set; }
 
-    /// <summary>Rounds in a row without a better one after which the search ends.</summary>
-    private const int Patience = 3;
+    /// <summary>Wishes of the best plan, mL.</summary>
+    public double[] BestWishes { get; private set; } = [];
 
-    /// <summary>Least wish, mL: far below any needle, but not 0, from which no factor leads back.</summary>
-    private const double LeastWish = 0.5;
+    /// <summary>Its objective, litres.</summary>
+    public double Least { get; private set; } = double.PositiveInfinity;
 
-    /// <summary>Corrects doses.</summary>
-    /// <param name="start">Wished volumes to start from, mL; index order of the lattice.</param>
-    /// <param name="active">Positions that may get water; index order of the lattice.</param>
-    /// <param name="solves">Most wetting computations.</param>
-    /// <param name="told">Told every round.</param>
-    /// <param name="cancellation">Looked at in every round.</param>
-    /// <returns>The best wishes and what they round to.</returns>
-    public (double[] Wished, DosePlan Doses) Run(
-        double[] start, bool[] active, int solves, Action<CorrectionRound> told, CancellationToken cancellation)
+    /// <summary>Offers a plan from elsewhere as one to beat on the cells of a level.</summary>
+    /// <param name="level">The level.</param>
+    /// <param name="candidate">Wanted volumes, mL.</param>
+    /// <param name="kind">What it is.</param>
+    /// <param name="cancellation">Looked at within.</param>
+    /// <returns>Its objective, litres.</returns>
+    public double Offer(CorrectionLevel level, double[] candidate, DoseStepKind kind, CancellationToken cancellation)
     {
-        double[] wish = [.. start], bestWish = start, velocity = new double[start.Length], lacking = new double[start.Length];
-        DosePlan bestDoses = rounder.Round(start);
-        double upper = Math.Max(LeastWish, rounder.Limits.UpperMillilitres), best = double.PositiveInfinity;
-        int waited = 0;
-        for (int solve = 1; solve <= solves && waited < Patience; solve++)
+        DosePlan plan = rounder.Round(candidate);
+        double objective = level.Judge(plan, cancellation);
+        history.Add(level.CellsPerPitch, objective, plan, kind);
+        if (objective < Least)
         {
-            cancellation.ThrowIfCancellationRequested();
-            DosePlan doses = rounder.Round(wish);
-            double reached = objective.Evaluate(forward.Wet(doses, field.Grid, cancellation));
-            waited++;
-            if (reached < best)
-            {
-                (best, bestWish, bestDoses, waited) = (reached, [.. wish], doses, 0);
-            }
-
-            told(new CorrectionRound(solve, reached, best, doses.TotalCentiMillilitres / 1e5));
-            errors.Take(objective.Residual, objective.Weight, active, lacking);
-            for (int i = 0; i < wish.Length; i++)
-            {
-                if (active[i])
-                {
-                    velocity[i] = Momentum * velocity[i] + Math.Clamp(Step * lacking[i], -MostStep, MostStep);
-                    wish[i] = Math.Clamp(wish[i] * Numerics.Elementary.Exp(velocity[i]), LeastWish, upper);
-                }
-            }
+            (Best, BestWishes, Least) = (plan, [.. candidate], objective);
         }
 
-        return (bestWish, bestDoses);
+        return objective;
+    }
+
+    /// <summary>Forgets the best plan: objectives on other cells do not compare.</summary>
+    public void Forget() => (Best, Least) = (null, double.PositiveInfinity);
+
+    /// <summary>Iterates on one level.</summary>
+    /// <param name="level">The level.</param>
+    /// <param name="solves">Solves, 0 or more.</param>
+    /// <param name="isLast">Whether no level follows, so that the last solve need not be followed by a step.</param>
+    /// <param name="cancellation">Looked at within.</param>
+    public void Iterate(CorrectionLevel level, int solves, bool isLast, CancellationToken cancellation)
+    {
+        double least = LeastWishShare * rounder.Limits.LeastMillilitres;
+        for (int solve = 1; solve <= solves; solve++)
+        {
+            Offer(level, wishes.Millilitres, DoseStepKind.Corrected, cancellation);
+            if (solve < solves || !isLast)
+            {
+                level.Gather(wishes.IsFree, wishes.Misfits);
+                wishes.Move(rule, likeWeight, least, rounder.Limits.UpperMillilitres);
+            }
+        }
     }
 }

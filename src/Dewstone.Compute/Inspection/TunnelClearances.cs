@@ -14,6 +14,7 @@ namespace Dewstone.Compute.Inspection;
 internal static class TunnelClearances
 {
     private const int CellsTogether = 64;
+    private const int CellsLookedAtTogether = 1 << 16;
 
     /// <summary>Cells that a distance between centres may differ from the one to the surface.</summary>
     private const double RefinedCells = 1.5;
@@ -106,16 +107,23 @@ internal static class TunnelClearances
     {
         List<int> cells = [], outside = [];
         var mouths = new byte[grid.Count];
+        var isOpen = new bool[grid.Count];
+        Chunks.Run(grid.Count, CellsLookedAtTogether, parallelism, (first, end) =>
+        {
+            for (int cell = first; cell < end; cell++)
+            {
+                isOpen[cell] = shape.OpeningDistance(opening, Unit(placement, grid, cell)) < 0.0;
+            }
+        });
         for (int cell = 0; cell < mouths.Length; cell++)
         {
-            Point3 point = Unit(placement, grid, cell);
-            if (shape.OpeningDistance(opening, point) >= 0.0)
+            if (!isOpen[cell])
             {
                 continue;
             }
 
             cells.Add(cell);
-            if (!IsInside(shape.Box, point, grid))
+            if (!IsInside(shape.Box, Unit(placement, grid, cell), grid))
             {
                 outside.Add(cell);
                 mouths[cell] = 1;
