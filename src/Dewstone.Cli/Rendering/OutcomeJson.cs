@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using Dewstone.Cli.Commands;
 using Dewstone.Model.Diagnostics;
+using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Cli.Rendering;
@@ -94,9 +95,9 @@ internal static class OutcomeJson
         json.WriteNumber("line", r.Location?.Line ?? 0);
         json.WriteString("quantity", r.Quantity);
         json.WriteString("op", r.Op);
-        json.WriteNumber("limit", SixDigits(r.Limit));
-        json.WriteNumber("value", SixDigits(r.Value));
-        json.WriteNumber("margin", SixDigits(r.Margin));
+        json.WriteNumber("limit", SignificantFigures.Six(r.Limit));
+        json.WriteNumber("value", SignificantFigures.Six(r.Value));
+        json.WriteNumber("margin", SignificantFigures.Six(r.Margin));
         json.WriteString("unit", r.Unit);
         json.WriteBoolean("met", r.Met);
         WriteOptional(json, "accepted", r.AcceptedBecause);
@@ -108,14 +109,14 @@ internal static class OutcomeJson
         json.WriteStartObject("figures");
         json.WriteNumber("layers", job.Lattice.Layers);
         json.WriteNumber("doses", job.Doses.CentiMillilitres.Count(d => d > 0));
-        json.WriteNumber("water_l", SixDigits(job.Estimate.WaterCubicMetres * 1000.0));
-        json.WriteNumber("hardened_m3", SixDigits(job.Solid.HardenedCubicMetres));
-        json.WriteNumber("target_m3", SixDigits(job.Solid.TargetCubicMetres));
-        json.WriteNumber("shape_match", SixDigits(job.Solid.ShapeMatch));
-        json.WriteNumber("mean_water_cement", SixDigits(job.Solid.MeanWaterCement));
-        json.WriteNumber("lift_kg", SixDigits(job.Estimate.LiftKilograms));
-        json.WriteNumber("mix_spread_kg", SixDigits(job.Estimate.SpreadKilograms));
-        json.WriteNumber("print_s", SixDigits(job.Estimate.PrintSeconds));
+        json.WriteNumber("water_l", SignificantFigures.Six(job.Estimate.WaterCubicMetres * 1000.0));
+        json.WriteNumber("hardened_m3", SignificantFigures.Six(job.Solid.HardenedCubicMetres));
+        json.WriteNumber("target_m3", SignificantFigures.Six(job.Solid.TargetCubicMetres));
+        json.WriteNumber("shape_match", SignificantFigures.Six(job.Solid.ShapeMatch));
+        json.WriteNumber("mean_water_cement", SignificantFigures.Six(job.Solid.MeanWaterCement));
+        json.WriteNumber("lift_kg", SignificantFigures.Six(job.Estimate.LiftKilograms));
+        json.WriteNumber("mix_spread_kg", SignificantFigures.Six(job.Estimate.SpreadKilograms));
+        json.WriteNumber("print_s", SignificantFigures.Six(job.Estimate.PrintSeconds));
         json.WriteEndObject();
     }
 
@@ -130,7 +131,4 @@ internal static class OutcomeJson
             json.WriteString(name, value);
         }
     }
-
-    private static double SixDigits(double value) =>
-        double.Parse(value.ToString("G6", System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Dewstone.Jobs.Emission.Json;
+using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission;
@@ -71,7 +72,7 @@ public static class EstimateEmitter
         json.Figure("injected", estimate.WaterCubicMetres * LitresPerCubicMetre);
         json.Numbers(
             "by_layer",
-            [.. estimate.WaterByLayerCubicMetres.Select(volume => CanonicalJson.SixDigits(volume * LitresPerCubicMetre))]);
+            [.. estimate.WaterByLayerCubicMetres.Select(volume => SignificantFigures.Six(volume * LitresPerCubicMetre))]);
         json.Figure("flush", estimate.FlushCubicMetres * LitresPerCubicMetre);
     }
 

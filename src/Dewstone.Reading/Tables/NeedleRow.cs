@@ -94,14 +94,14 @@ internal readonly ref struct NeedleRow
         string due = $"a {(whole ? "whole " : "")}number from {least} to {most}";
         if (NumberText.Split(text, out double value, out string rest) is { } fault)
         {
-            Report(DescriptionFindings.NeedleCell, cell,
+            Report(NeedleFindings.Cell, cell,
                 text.Length == 0 ? $"`{names[cell]}` is empty" : $"`{names[cell]}`: {fault.Message}", $"write {due}");
             return null;
         }
 
         if (rest.Length > 0 || value < least || value > most || (whole && value != Math.Floor(value)))
         {
-            Report(DescriptionFindings.NeedleCell, cell, $"`{Quoting.Short(text)}` will not do as `{names[cell]}`", $"write {due}");
+            Report(NeedleFindings.Cell, cell, $"`{Quoting.Short(text)}` will not do as `{names[cell]}`", $"write {due}");
             return null;
         }
 
@@ -120,7 +120,7 @@ internal readonly ref struct NeedleRow
         }
 
         string meant = Spelling.Nearest(text, States.Select(state => state.Word)) is { } near ? $"did you mean `{near}`? " : "";
-        Report(DescriptionFindings.NeedleCell, cell, $"`{Quoting.Short(text)}` will not do as `state`",
+        Report(NeedleFindings.Cell, cell, $"`{Quoting.Short(text)}` will not do as `state`",
             $"{meant}write ok, blocked or limited");
         return NeedleCondition.Ok;
     }

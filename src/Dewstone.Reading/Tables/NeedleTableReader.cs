@@ -34,7 +34,7 @@ internal static class NeedleTableReader
             {
                 if (!row.Span.TrimEnd('\r').SequenceEqual(Header))
                 {
-                    findings.Add(DescriptionFindings.NeedleHeader.At("the first line does not name the columns expected",
+                    findings.Add(NeedleFindings.Header.At("the first line does not name the columns expected",
                         $"write it as {Header}",
                         location: new SourceLocation(file, line, 1)));
                     return null;
@@ -46,7 +46,7 @@ internal static class NeedleTableReader
             {
                 if (!row.Span.IsWhiteSpace())
                 {
-                    findings.Add(DescriptionFindings.NeedleRowLength.At($"the row has {row.ColCount} cells instead of {names.Length}",
+                    findings.Add(NeedleFindings.RowLength.At($"the row has {row.ColCount} cells instead of {names.Length}",
                         $"give it the cells {Header}; leave empty what is not known", location: new SourceLocation(file, line, 1)));
                 }
             }
@@ -62,7 +62,7 @@ internal static class NeedleTableReader
 
         if (!headerSeen)
         {
-            findings.Add(DescriptionFindings.NeedleHeader.At("the file is empty", $"begin with the line {Header}",
+            findings.Add(NeedleFindings.Header.At("the file is empty", $"begin with the line {Header}",
                 location: new SourceLocation(file, 1, 1)));
         }
 
@@ -76,7 +76,7 @@ internal static class NeedleTableReader
             return true;
         }
 
-        cells.Report(DescriptionFindings.NeedleTwice, 0,
+        cells.Report(NeedleFindings.Twice, 0,
             $"the needle in column {needle.Column}, row {needle.Row} has a row already, on line {lines[(needle.Column, needle.Row)]}",
             "delete the older of the two");
         return false;
@@ -89,7 +89,7 @@ internal static class NeedleTableReader
             return true;
         }
 
-        cells.Report(DescriptionFindings.NeedleOutsideHead, needle.Column > head.Columns ? 0 : 1,
+        cells.Report(NeedleFindings.OutsideHead, needle.Column > head.Columns ? 0 : 1,
             $"the needle in column {needle.Column}, row {needle.Row} is not in the head of {head.Columns} columns and {head.Rows} rows",
             "check that this file belongs to this printer");
         return false;

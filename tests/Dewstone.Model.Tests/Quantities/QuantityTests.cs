@@ -23,4 +23,11 @@ public sealed class QuantityTests
         Assert.False(small > large || small >= large || large < small || large <= small);
         Assert.True(small.CompareTo(large) < 0);
     }
+
+    [Theory]
+    [InlineData(2325.600000000001, 2325.6)]
+    [InlineData(0.12345678, 0.123457)]
+    [InlineData(-987654.321, -987654.0)]
+    [InlineData(0.0, 0.0)]
+    public void Six_significant_figures_drop_the_last_bits(double value, double expected) => Assert.Equal(expected, SignificantFigures.Six(value));
 }

@@ -43,7 +43,7 @@ public sealed class FindingFixtureTests : IDisposable
 
     private readonly TemporaryFolder folder = TemporaryFolder.WithSamples();
 
-    public static TheoryData<string> Codes => [.. DescriptionFindings.All.Concat(FileFindings.All).Select(kind => kind.Code).Where(IsOurs)];
+    public static TheoryData<string> Codes => [.. DescriptionFindings.All.Concat(NeedleFindings.All).Concat(FileFindings.All).Select(kind => kind.Code).Where(IsOurs)];
 
     public void Dispose() => folder.Dispose();
 

@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Dewstone.Model.Quantities;
@@ -101,12 +100,7 @@ internal static class CanonicalJson
     /// change with the processor.
     /// </summary>
     public static void Figure(this Utf8JsonWriter json, string name, double? value) =>
-        json.Number(name, value is null ? null : SixDigits(value.Value));
-
-    /// <summary>A number rounded to six significant digits.</summary>
-    /// <param name="value">Any finite number.</param>
-    public static double SixDigits(double value) =>
-        double.Parse(value.ToString("G6", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        json.Number(name, value is null ? null : SignificantFigures.Six(value.Value));
 
     private static byte[] Bytes(Action<Utf8JsonWriter> body, bool indented)
     {

@@ -23,7 +23,7 @@ internal static class TitleBlock
         int x = PlateLayout.Border;
         string name = subject.Job.Description.Unit.Name;
         x = Cell(canvas, x, 240, "reef unit", name, Lettering.Large.Length(name) > 216f ? Lettering.Plain : Lettering.Large);
-        x = Cell(canvas, x, 214, layer < lattice.UnderLayers ? "plate, loose layer below the unit" : "plate", $"layer {layer + 1} of {lattice.Layers}", Lettering.Large);
+        x = Cell(canvas, x, 214, layer < lattice.UnderLayers ? "plate, loose layer" : "plate", $"layer {layer + 1} of {lattice.Layers}", Lettering.Large);
         x = Cell(canvas, x, 146, "z in the bin", $"{layer * lattice.LayerMetres * 1000.0:0.#} to {(layer + 1) * lattice.LayerMetres * 1000.0:0.#} mm", Lettering.Plain);
         x = Cell(canvas, x, 122, "water", $"{centi / 100.0:0.00} mL", Lettering.Plain);
         x = Cell(canvas, x, 124, "doses", doses == 0 ? "none" : $"{doses}", Lettering.Plain);
