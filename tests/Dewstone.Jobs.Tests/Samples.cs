@@ -189,6 +189,7 @@ internal static class Samples
                 LargestWaterCement = 0.65,
                 ShareInBand = 0.97,
             },
+            Dosing = DosingOf(doses),
             Estimate = EstimateOf(doses, timeline),
             Requirements =
             [
@@ -203,6 +204,18 @@ internal static class Samples
             ToolVersion = "0.1.0",
         };
     }
+
+    public static DosingSummary DosingOf(DosePlan doses) => new()
+    {
+        Corrected = true,
+        PlainMillilitres = 28.0,
+        Plain = new DoseFigures(doses.TotalCentiMillilitres * 1.1e-8, 0.00042, 0.05, 0.88, 0.51),
+        Chosen = new DoseFigures(doses.TotalCentiMillilitres * 1e-8, 0.00038123456789, -0.046, 0.91, 0.5),
+        Solves = 24,
+        MisfitCells = 6,
+        PlainMisfitLitres = 0.2,
+        MisfitLitres = 0.1,
+    };
 
     public static DosePlan Doses()
     {

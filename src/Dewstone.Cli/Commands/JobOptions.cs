@@ -24,6 +24,8 @@ internal sealed class JobOptions
     private readonly Option<int?> threads = Number("--threads", "Threads to use (default: the processors this process may use); no result depends on it.", 1, MostThreads);
     private readonly Option<bool> json = new("--json") { Description = "One JSON document on standard output, nothing else there." };
     private readonly Option<bool> quiet = new("--quiet") { Description = "No progress; findings of level note are left out of the text." };
+    private readonly Option<bool> noCorrection = new("--no-correction") { Description = "Plain doses: each voxel's wanted share of the best single dose; for comparison." };
+    private readonly Option<string?> like = new("--like") { Description = "Keep this job's placement and start from its doses.", HelpName = "JOB" };
     private readonly Option<string?> sarif = File("--sarif", "Also write the findings as SARIF 2.1.0.");
     private readonly Option<Acceptance[]> accept = new("--accept")
     {
@@ -38,7 +40,7 @@ internal sealed class JobOptions
     public void AddTo(Command command)
     {
         command.Arguments.Add(units);
-        foreach (Option option in new Option[] { mix, printer, site, needles, tonight, root, cells, threads, accept, json, quiet, sarif })
+        foreach (Option option in new Option[] { mix, printer, site, needles, tonight, like, noCorrection, root, cells, threads, accept, json, quiet, sarif })
         {
             command.Options.Add(option);
         }
@@ -48,13 +50,18 @@ internal sealed class JobOptions
     /// <param name="parse">The parsed words.</param>
     /// <param name="world">Decides the default number of threads.</param>
     /// <returns>The request.</returns>
-    /// <exception cref="UsageException">A path looks like a misspelt option.</exception>
+    /// <exception cref="UsageException">A path looks like a misspelt option, or an earlier job is named for several units.</exception>
     public JobRequest Read(ParseResult parse, Surroundings world)
     {
         string[] files = parse.GetValue(units) ?? [];
         if (files.FirstOrDefault(f => f.StartsWith('-')) is { } stray)
         {
             throw new UsageException($"unknown option '{stray}'; put ./ before the name of a file that begins with a dash.");
+        }
+
+        if (files.Length > 1 && parse.GetValue(like) is not null)
+        {
+            throw new UsageException("--like goes with one unit: each job has doses of its own.");
         }
 
         return new JobRequest
@@ -69,6 +76,8 @@ internal sealed class JobOptions
             Cells = parse.GetValue(cells) ?? DefaultCells,
             Parallelism = new Parallelism(parse.GetValue(threads) ?? Math.Max(1, world.Processors)),
             Accept = parse.GetValue(accept) ?? [],
+            Correct = !parse.GetValue(noCorrection),
+            Like = parse.GetValue(like),
             Json = parse.GetValue(json),
             Quiet = parse.GetValue(quiet),
             SarifFile = parse.GetValue(sarif),

@@ -35,6 +35,12 @@ internal sealed record JobRequest
     /// <summary>Released findings.</summary>
     public IReadOnlyList<Acceptance> Accept { get; init; } = [];
 
+    /// <summary>Correct the doses against the real wetting.</summary>
+    public bool Correct { get; init; } = true;
+
+    /// <summary>Job folder whose placement is kept and whose doses are started from; null to start anew.</summary>
+    public string? Like { get; init; }
+
     /// <summary>One JSON document on standard output.</summary>
     public bool Json { get; init; }
 

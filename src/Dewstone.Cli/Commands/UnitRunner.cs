@@ -2,8 +2,10 @@ using Dewstone.Cli.Rendering;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Folders;
+using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 using Dewstone.Reading;
+using Dewstone.Reading.Job;
 
 namespace Dewstone.Cli.Commands;
 
@@ -73,9 +75,18 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
             Tonight = request.Tonight,
             Root = request.Root,
         });
+        DiagnosticBag unread = new();
+        EarlierJob? like = request.Like is { } earlier ? ReadEarlier(earlier, unread) : null;
+        if (unread.HasErrors)
+        {
+            return new UnitOutcome { File = file, Name = Path.GetFileName(file), Findings = unread.Items, ExitCode = ExitCode.InputAtFault };
+        }
+
         CompileOptions options = new()
         {
             CellsPerVoxel = request.Cells,
+            Correct = request.Correct,
+            Like = like,
             DrawingOnly = DrawingOnly,
             Accept = request.Accept,
             ToolVersion = ToolVersion.Text,
@@ -85,11 +96,17 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
         {
             File = file,
             Name = read.Job?.Unit.Name ?? Path.GetFileName(file),
-            Findings = compiled.Findings,
+            Findings = [.. unread.Items, .. compiled.Findings],
             Job = compiled.Job,
             ExitCode = compiled.InputAtFault ? ExitCode.InputAtFault : compiled.Job is { Held: true } ? ExitCode.No : ExitCode.Done,
         };
         return OutputFolder is null || compiled.Job is null ? outcome : Write(outcome, compiled.Job, read, progress, cancellation);
+    }
+
+    private static EarlierJob? ReadEarlier(string folder, DiagnosticBag findings)
+    {
+        findings.AddRange(JobFolderRecovery.PutBack(folder));
+        return EarlierJobReader.Read(folder, findings);
     }
 
     private UnitOutcome Write(UnitOutcome outcome, CompiledJob job, ReadResult read, IProgress<Progress> progress, CancellationToken cancellation)

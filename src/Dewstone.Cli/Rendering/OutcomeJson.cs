@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Dewstone.Cli.Commands;
+using Dewstone.Jobs.Emission.Json;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
@@ -117,6 +118,9 @@ internal static class OutcomeJson
         json.WriteNumber("lift_kg", SignificantFigures.Six(job.Estimate.LiftKilograms));
         json.WriteNumber("mix_spread_kg", SignificantFigures.Six(job.Estimate.SpreadKilograms));
         json.WriteNumber("print_s", SignificantFigures.Six(job.Estimate.PrintSeconds));
+        json.WriteEndObject();
+        json.WriteStartObject("dosing");
+        DosingJson.Write(json, job.Dosing);
         json.WriteEndObject();
     }
 

@@ -2,7 +2,7 @@ using Spectre.Console;
 
 namespace Dewstone.Cli.Rendering;
 
-/// <summary>Shows how far a run is: a bar on a terminal, a plain line a stage elsewhere, nothing when asked to be quiet.</summary>
+/// <summary>Shows how far a run is: a bar on a terminal, a plain line a stage elsewhere (with a figure at each quarter of it), nothing when asked to be quiet.</summary>
 internal static class ProgressDisplay
 {
     /// <summary>Runs work with a display.</summary>
@@ -49,15 +49,22 @@ internal static class ProgressDisplay
     {
         private readonly Lock gate = new();
         private string stage = "";
+        private int quarters;
 
         public void Report(Model.Results.Progress value)
         {
             lock (gate)
             {
+                int passed = (int)(4.0 * value.Done);
                 if (value.Stage != stage)
                 {
-                    stage = value.Stage;
-                    error.WriteLine($"{label}: {stage}");
+                    (stage, quarters) = (value.Stage, passed);
+                    error.WriteLine(value.Detail.Length == 0 ? $"{label}: {stage}" : $"{label}: {stage}, {value.Detail}");
+                }
+                else if (passed > quarters && value.Detail.Length > 0)
+                {
+                    quarters = passed;
+                    error.WriteLine($"{label}: {stage}, {value.Detail}");
                 }
             }
         }

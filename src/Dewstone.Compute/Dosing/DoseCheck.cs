@@ -141,7 +141,7 @@ public static class DoseCheck
         if (blocked.Count > 0)
         {
             findings.Add(PrinterFindings.BlockedNeedles.At(
-                $"blocked needles over the unit (column,row): {Named(blocked)}; these voxels get no water",
+                $"blocked needles over the unit (column,row): {Named(blocked)}; their neighbours give more in their place",
                 "clear and calibrate them, or turn or shift the unit so that they do not matter", key));
         }
 

@@ -12,6 +12,12 @@ public sealed record DoseResult
     /// <summary>Dose of a voxel that is wanted all through.</summary>
     public required NominalDose Nominal { get; init; }
 
+    /// <summary>Best single dose of a full voxel, to 1 mL, mL.</summary>
+    public required double PlainMillilitres { get; init; }
+
+    /// <summary>Plain doses with it, as rounded.</summary>
+    public required DosePlan Plain { get; init; }
+
     /// <summary>Limits the doses were held to.</summary>
     public required DoseLimits Limits { get; init; }
 

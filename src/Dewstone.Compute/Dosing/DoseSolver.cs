@@ -56,16 +56,19 @@ public static class DoseSolver
         CorrectionLevel coarse = Level(options.CoarseCells);
         if (rounder.Round(PlainDoseSearch.Wishes(coarse.Fractions, nominal.Millilitres)).TotalCentiMillilitres == 0)
         {
-            return Result(PlainDoseSearch.Wishes(coarse.Fractions, nominal.Millilitres), coarse.Fractions, false);
+            return Result(PlainDoseSearch.Wishes(coarse.Fractions, nominal.Millilitres), coarse.Fractions, nominal.Millilitres, false);
         }
 
         double plain = PlainDoseSearch.Find(JudgePlain, nominal.Millilitres, rounder.Limits);
+        CorrectionLevel fine = options.FineCells == options.CoarseCells ? coarse : Level(options.FineCells);
         if (!options.Correct)
         {
-            return Result(PlainDoseSearch.Wishes(coarse.Fractions, plain), coarse.Fractions, false);
+            double[] plainWishes = PlainDoseSearch.Wishes(fine.Fractions, plain);
+            DosePlan plainPlan = rounder.Round(plainWishes);
+            history.Add(fine.CellsPerPitch, fine.Judge(plainPlan, cancellationToken), plainPlan, DoseStepKind.Plain);
+            return Result(plainWishes, fine.Fractions, plain, false);
         }
 
-        CorrectionLevel fine = options.FineCells == options.CoarseCells ? coarse : Level(options.FineCells);
         double start = Math.Min(rounder.Limits.UpperMillilitres, options.Rule.StartShare * Math.Min(nominal.ClosingMillilitres, nominal.Millilitres));
         DoseWishes wishes = Start(options, rounder, fine.Fractions, start, MayMove(options, placement, lattice, coarse, fine, parallelism, cancellationToken));
         ProximityCorrection correction = new(rounder, wishes, options.Rule, options.LikeMillilitres is null ? 0.0 : options.LikeWeight, history);
@@ -78,7 +81,7 @@ public static class DoseSolver
         }
 
         correction.Iterate(fine, options.FineSolves, isLast: true, cancellationToken);
-        return Result(correction.BestWishes, fine.Fractions, correction.Least > (1.0 - StallShare) * toBeat);
+        return Result(correction.BestWishes, fine.Fractions, plain, correction.Least > (1.0 - StallShare) * toBeat);
 
         double JudgePlain(double dose)
         {
@@ -95,7 +98,7 @@ public static class DoseSolver
                 wanted, (plainWish, wish) => plainWish > rounder.Limits.UpperMillilitres ? Math.Max(plainWish, wish) : wish),
         ];
 
-        DoseResult Result(double[] wanted, double[] fractions, bool stalled)
+        DoseResult Result(double[] wanted, double[] fractions, double plainMillilitres, bool stalled)
         {
             DosePlan doses = rounder.Round(wanted);
             List<Diagnostic> findings = [.. DoseCheck.Check(job, rounder, nominal, AsWished(wanted, fractions), doses)];
@@ -112,6 +115,8 @@ public static class DoseSolver
             {
                 Doses = doses,
                 Nominal = nominal,
+                PlainMillilitres = plainMillilitres,
+                Plain = rounder.Round(PlainDoseSearch.Wishes(fractions, plainMillilitres)),
                 Limits = rounder.Limits,
                 VoxelFractions = fractions,
                 Findings = findings,

@@ -28,6 +28,19 @@ public static class Placer
     public static PlacementResult Place(JobDescription job, int cellsPerVoxel)
     {
         ArgumentNullException.ThrowIfNull(job);
+        return Place(job, cellsPerVoxel, job.Unit.Place);
+    }
+
+    /// <summary>Places the unit of a job as wished instead of as its file says.</summary>
+    /// <param name="job">Unit and printer.</param>
+    /// <param name="cellsPerVoxel">Fine cells a pitch, 2 to 32.</param>
+    /// <param name="wish">Turn, shift and layers; null members as if the file left them free: none.</param>
+    /// <returns>Placement, lattice and cells, or the errors that forbid them.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Cells out of range.</exception>
+    public static PlacementResult Place(JobDescription job, int cellsPerVoxel, PlacementWish wish)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(wish);
         ArgumentOutOfRangeException.ThrowIfLessThan(cellsPerVoxel, 2);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(cellsPerVoxel, 32);
         var findings = new DiagnosticBag();
@@ -39,8 +52,8 @@ public static class Placer
 
         Raster raster = Raster.Over(job.Printer);
         ReefUnit unit = job.Unit;
-        Point3 shift = unit.Place.Shift ?? default;
-        int turns = unit.Place.QuarterTurns ?? 0;
+        Point3 shift = wish.Shift ?? default;
+        int turns = wish.QuarterTurns ?? 0;
         bool swapped = (turns & 1) != 0;
         Span x = PlaceAlong(
             'x', Halves(swapped ? unit.OuterBox.Y : unit.OuterBox.X), Halves(shift.X), raster.OriginXMicrometres,
@@ -54,7 +67,7 @@ public static class Placer
             return new PlacementResult { Findings = findings.Items };
         }
 
-        bool shifted = unit.Place.ShiftedLayers ?? false;
+        bool shifted = wish.ShiftedLayers ?? false;
         var placement = new UnitPlacement
         {
             QuarterTurns = turns,

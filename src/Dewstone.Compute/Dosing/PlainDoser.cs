@@ -37,6 +37,8 @@ public static class PlainDoser
         {
             Doses = doses,
             Nominal = nominal,
+            PlainMillilitres = nominal.Millilitres,
+            Plain = doses,
             Limits = rounder.Limits,
             VoxelFractions = fractions,
             Findings = DoseCheck.Check(job, rounder, nominal, wanted, doses),

@@ -1,4 +1,5 @@
 using Dewstone.Model.Results;
+using Dewstone.Reading.Job;
 
 namespace Dewstone.Jobs.Compilation;
 
@@ -10,6 +11,12 @@ public sealed record CompileOptions
 
     /// <summary>Stop after reading, shape and printer, before any dose is made.</summary>
     public bool DrawingOnly { get; init; }
+
+    /// <summary>Correct the doses against the real wetting; false for plain doses.</summary>
+    public bool Correct { get; init; } = true;
+
+    /// <summary>Job whose placement is kept and whose doses are started from; null to start anew.</summary>
+    public EarlierJob? Like { get; init; }
 
     /// <summary>Findings the user releases.</summary>
     public IReadOnlyList<Acceptance> Accept { get; init; } = [];

@@ -3,7 +3,8 @@ using Dewstone.Compute.Estimation;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Sequencing;
-using Dewstone.Compute.Wetting;
+using Dewstone.Model.Description;
+using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 using Dewstone.Reading;
 
@@ -36,7 +37,8 @@ public static class JobCompiler
         ShapeResult shape = ReefShapeBuilder.Build(job.Unit);
         findings.AddRange(shape.Diagnostics);
         findings.AddRange(ShapeCheck.Check(job.Unit, shape.Shape, job.Printer.Grid.Pitch.Metres, job.Printer.Grid.LayerHeight.Metres));
-        PlacementResult place = Placer.Place(job, options.CellsPerVoxel);
+        PlacementWish wish = options.Like is { } like ? EarlierDoses.Placement(job, like) : job.Unit.Place;
+        PlacementResult place = Placer.Place(job, options.CellsPerVoxel, wish);
         findings.AddRange(place.Findings);
         if (findings.Stop || options.DrawingOnly || place is not { Placement: { } placement, Lattice: { } lattice, Cells: { } cells })
         {
@@ -44,7 +46,19 @@ public static class JobCompiler
         }
 
         TargetField target = Voxelizer.Voxelize(shape.Shape, placement, cells, parallelism, progress, cancellation);
-        DoseResult dosing = PlainDoser.Dose(job, lattice, target);
+        DoseSolverOptions dosingOptions = new() { Correct = options.Correct };
+        if (options.Like is { } earlier)
+        {
+            DiagnosticBag likeFindings = new();
+            dosingOptions = EarlierDoses.Options(dosingOptions, job, lattice, earlier, likeFindings) ?? dosingOptions;
+            findings.AddRange(likeFindings.Items);
+            if (findings.Stop)
+            {
+                return findings.WithoutJob();
+            }
+        }
+
+        DoseResult dosing = DoseSolver.Solve(job, shape.Shape, placement, lattice, dosingOptions, parallelism, progress, cancellation);
         (Timeline timeline, DoseSchedule schedule) = TimelineBuilder.Build(job, lattice, dosing.Doses);
         findings.AddRange(dosing.Findings);
         findings.AddRange(SupplyCheck.Check(job, lattice, dosing.Doses, timeline));
@@ -53,12 +67,13 @@ public static class JobCompiler
             return findings.WithoutJob();
         }
 
-        BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
-        MoistureResult moisture = WettingSolver.Solve(WettingProblem.Of(dosing.Doses, cells, schedule, bed), parallelism, progress, cancellation);
+        MoistureResult moisture = DosePass.Wet(job, dosing.Doses, cells, schedule, parallelism, progress, cancellation);
         findings.AddRange(WaterCheck.Check(placement, lattice, moisture));
+        findings.AddRange(BlockedNeedleCheck.Check(job, shape.Shape, placement, lattice, target, moisture));
 
         progress?.Report(new Progress("inspection", 0.0));
         SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
+        DosingSummary dosingSummary = DosePass.Summary(job, dosing, target, solid, options, parallelism, cancellation);
         Estimate estimate = Estimator.Estimate(job, lattice, solid, dosing.Doses, timeline);
         RequirementReport requirements = RequirementCheck.Check(job, solid, estimate);
         findings.AddRange(requirements.Findings);
@@ -70,6 +85,7 @@ public static class JobCompiler
             Lattice = lattice,
             Target = target,
             Doses = dosing.Doses,
+            Dosing = dosingSummary,
             Timeline = timeline,
             Schedule = schedule,
             Moisture = moisture,

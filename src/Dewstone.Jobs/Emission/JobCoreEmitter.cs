@@ -54,6 +54,19 @@ public static class JobCoreEmitter
     /// <returns>Fingerprint of its canonical JSON.</returns>
     public static Fingerprint DesignOf(ReefUnit unit) => Fingerprint.Of(CanonicalJson.Compact(json => UnitJson.Write(json, unit)));
 
+    /// <summary>The fingerprint of all but the shape that decides doses: mix, printer, needles, the night, and the band of water/cement.</summary>
+    /// <param name="description">What was asked for.</param>
+    /// <returns>Fingerprint of their canonical JSON.</returns>
+    internal static Fingerprint ConditionsOf(JobDescription description) => Fingerprint.Of(CanonicalJson.Compact(json =>
+    {
+        json.Object("mix", () => MixJson.Write(json, description.Mix));
+        json.Object("printer", () => PrinterJson.Write(json, description.Printer));
+        PrinterJson.Write(json, "needles", description.Needles);
+        json.ObjectOrNull("tonight", description.Tonight, tonight => MixJson.Write(json, tonight));
+        json.Number("least_water_cement", description.Unit.Require.WaterCement?.Min);
+        json.Number("most_water_cement", description.Unit.Require.WaterCement?.Max);
+    }));
+
     private static void Write(Utf8JsonWriter json, JobDescription description)
     {
         json.Object("unit", () => UnitJson.Write(json, description.Unit));

@@ -26,7 +26,7 @@ public static class JobDataEmitter
             files.Add(sequence);
         }
 
-        files.Add(EstimateEmitter.Emit(job.Estimate));
+        files.Add(EstimateEmitter.Emit(job.Estimate, job.Dosing));
         files.Add(FindingsEmitter.Emit(job.Findings, job.ToolVersion, settings.NameOfFile));
         files.Add(PredictedFieldEmitter.Emit(job.Moisture, settings.Parallelism, cancellationToken));
         if (settings.RawField)

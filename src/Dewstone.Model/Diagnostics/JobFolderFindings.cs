@@ -60,6 +60,29 @@ public static class JobFolderFindings
         "Its pictures and report show a unit that is no longer described.",
         "Nothing to do.");
 
+    /// <summary>No job folder that could be printed.</summary>
+    public static readonly FindingKind NoSuchJob = new(
+        "DW8109", Severity.Error, "No such job",
+        "A job folder is named that does not exist, is no job folder, or was held back and so has no dose tables.",
+        "Its doses were to be read.",
+        "Name a folder NAME.job that `dewstone compile` wrote.",
+        Example: "dewstone compile wrack-block.unit.yaml --like out/wrack-blok.job -o new");
+
+    /// <summary>A job folder that is not as it was written.</summary>
+    public static readonly FindingKind Damaged = new(
+        "DW8110", Severity.Error, "Job folder is damaged",
+        "A file of the job folder is missing, cannot be read, or is not the one the job was compiled with: its hash differs from that in job.json.",
+        "A dose table that was changed by hand or by a fault of the disk is no longer what was simulated.",
+        "Compile the job again, or fetch an untouched copy.");
+
+    /// <summary>An earlier job on another grid.</summary>
+    public static readonly FindingKind OtherGrid = new(
+        "DW8111", Severity.Error, "Earlier job is on another grid",
+        "The job named with --like was made for needles at other places: another pitch, layer height, tip depth or origin.",
+        "Its doses cannot be kept where there are no needles.",
+        "Leave --like out, or name the printer the earlier job was made for.");
+
     /// <summary>All of them, by code.</summary>
-    public static IReadOnlyList<FindingKind> All => [CannotCreate, NotAJobFolder, DiskFull, StoreFault, Superseded, PutBack, Leftover, HeldRemoved];
+    public static IReadOnlyList<FindingKind> All =>
+        [CannotCreate, NotAJobFolder, DiskFull, StoreFault, Superseded, PutBack, Leftover, HeldRemoved, NoSuchJob, Damaged, OtherGrid];
 }

@@ -60,7 +60,7 @@ public static class PrinterFindings
     /// <summary>Blocked needles over the unit.</summary>
     public static FindingKind BlockedNeedles { get; } = new(
         "DW4008", Severity.Warning, "Blocked needles over the unit",
-        "The needle table calls these needles blocked; the voxels they would water get nothing.",
+        "The needle table calls these needles blocked: no water comes from them, and the needles around them give more in their place as far as that helps.",
         "A blocked needle leaves a dry channel through every layer, which may cut a wall in two.",
         "Clear the needle and calibrate it again, or turn or shift the unit so that it does not matter.",
         "column,row,...,state,... / 5,7,...,blocked,...", Practice);

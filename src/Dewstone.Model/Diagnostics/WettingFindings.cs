@@ -100,10 +100,18 @@ public static class WettingFindings
         "The predicted solid is about as far from the wanted one as with doses from the drawn shape alone.",
         "Look at the plates: thicker walls, a finer pitch or a wider water_cement band give the doses room.");
 
+    /// <summary>Wanted solid that stays loose at blocked needles.</summary>
+    public static FindingKind BlockedNeedleLoss { get; } = new(
+        "DW3030", Severity.Warning, "Solid lost at blocked needles",
+        "Blocked needles give no water. Their neighbours give more, as far as the limits and the spreading of water allow; what is named here stays loose all the same.",
+        "A dry channel runs through every layer under such a needle. It may cut a wall in two while the whole unit still looks much as drawn.",
+        "Clear and calibrate the needles, leave `place` free so that the unit can be turned or moved, or judge the plates and release the finding.",
+        "column,row,...,state,... / 5,7,...,blocked,...");
+
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         AboveMost, AbovePores, BelowLeast, AboveSaturation, LeanDose, NoDoses, WaterRefused, WindowTouched, NothingHardened, ShapeMatchBelow,
-        WaterCementOutside, NotJudged, CorrectionStalled,
+        WaterCementOutside, NotJudged, CorrectionStalled, BlockedNeedleLoss,
     ];
 }

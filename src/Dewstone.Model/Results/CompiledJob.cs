@@ -22,6 +22,9 @@ public sealed record CompiledJob
     /// <summary>The doses as rounded.</summary>
     public required DosePlan Doses { get; init; }
 
+    /// <summary>How the doses were found.</summary>
+    public required DosingSummary Dosing { get; init; }
+
     /// <summary>The machine's steps.</summary>
     public required Timeline Timeline { get; init; }
 

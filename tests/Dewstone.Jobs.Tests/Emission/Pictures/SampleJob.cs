@@ -108,6 +108,7 @@ internal static class SampleJob
             Schedule = new DoseSchedule { LayerSpreadSeconds = [], DoseStartSeconds = [], PumpSeconds = [] },
             Moisture = moisture,
             Solid = new SolidSummary { TargetCubicMetres = 0, HardenedCubicMetres = 0, ShapeMatch = 1, WaterInHardenedCubicMetres = 0, MeanWaterCement = 0.5, LargestWaterCement = 0.6 },
+            Dosing = Samples.DosingOf(doses),
             Estimate = NoEstimate(),
             Requirements = [],
             Findings = [],

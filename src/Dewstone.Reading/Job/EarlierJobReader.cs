@@ -1,0 +1,81 @@
+using System.Security.Cryptography;
+using System.Text;
+using Dewstone.Model.Diagnostics;
+using Dewstone.Model.Lattices;
+using Dewstone.Model.Results;
+using Dewstone.Reading.Tables;
+
+namespace Dewstone.Reading.Job;
+
+/// <summary>Reads the core and the dose tables of a job folder, and holds each table against its hash.</summary>
+public static class EarlierJobReader
+{
+    private const string CoreFile = "job.json";
+    private const long MostBytes = 256L * 1024 * 1024;
+
+    /// <summary>Reads a job folder.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="findings">Takes DW8109 when it is no job that could be printed, DW8110 when it is damaged.</param>
+    /// <returns>The job; null with a finding.</returns>
+    public static EarlierJob? Read(string folder, DiagnosticBag findings)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(findings);
+        SourceLocation place = new(folder, 0, 0);
+        try
+        {
+            if (!File.Exists(Path.Combine(folder, CoreFile)))
+            {
+                findings.Add(JobFolderFindings.NoSuchJob.At($"`{folder}` is no job folder: it holds no {CoreFile}", "name a folder that `dewstone compile` wrote", location: place));
+                return null;
+            }
+
+            byte[] bytes = Bytes(folder, CoreFile);
+            if (!JobCoreReader.TryRead(bytes, out JobCore? core, out string fault) || core is null)
+            {
+                return Damaged(CoreFile, fault);
+            }
+
+            if (core.DoseTables.Count > 0 && !File.Exists(Path.Combine(folder, core.DoseTables[0].Path)))
+            {
+                findings.Add(JobFolderFindings.NoSuchJob.At($"`{folder}` was held back and has no dose tables", "name a job that could be printed", location: place));
+                return null;
+            }
+
+            DosePlan doses = new() { Lattice = core.Lattice, Steps = new int[core.Lattice.Count], CentiMillilitres = new int[core.Lattice.Count] };
+            foreach ((string path, string sha256) in core.DoseTables)
+            {
+                byte[] table = Bytes(folder, path);
+                if (Convert.ToHexStringLower(SHA256.HashData(table)) != sha256)
+                {
+                    return Damaged(path, "it is not the table the job was compiled with");
+                }
+
+                DoseTableReader.Read(Encoding.UTF8.GetString(table), doses);
+            }
+
+            return new EarlierJob(folder, core, bytes, doses);
+        }
+        catch (Exception broken) when (broken is IOException or UnauthorizedAccessException or InvalidDataException)
+        {
+            return Damaged("a file of it", broken.Message.ReplaceLineEndings(" ").TrimEnd('.'));
+        }
+
+        EarlierJob? Damaged(string file, string fault)
+        {
+            findings.Add(JobFolderFindings.Damaged.At($"the job `{folder}` cannot be used: {file}: {fault}", "compile it again, or name another job", location: place));
+            return null;
+        }
+    }
+
+    // Paths come from job.json; none may leave the folder.
+    private static byte[] Bytes(string folder, string path)
+    {
+        string root = Path.GetFullPath(folder) + Path.DirectorySeparatorChar;
+        string full = Path.GetFullPath(Path.Combine(root, path));
+        FileInfo file = new(full);
+        return !full.StartsWith(root, StringComparison.Ordinal) || file.LinkTarget is not null
+            ? throw new InvalidDataException($"{path} leads out of the job folder")
+            : file.Length > MostBytes ? throw new InvalidDataException($"{path} is too large for a job's file") : File.ReadAllBytes(full);
+    }
+}
