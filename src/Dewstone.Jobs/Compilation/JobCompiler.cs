@@ -1,5 +1,4 @@
 using Dewstone.Compute.Dosing;
-using Dewstone.Compute.Estimation;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Sequencing;
@@ -59,23 +58,20 @@ public static class JobCompiler
         }
 
         DoseResult dosing = DoseSolver.Solve(job, shape.Shape, placement, lattice, dosingOptions, parallelism, progress, cancellation);
-        (Timeline timeline, DoseSchedule schedule) = TimelineBuilder.Build(job, lattice, dosing.Doses);
         findings.AddRange(dosing.Findings);
-        findings.AddRange(SupplyCheck.Check(job, lattice, dosing.Doses, timeline));
+        findings.AddRange(SupplyCheck.Check(job, lattice, dosing.Doses, TimelineBuilder.Build(job, lattice, dosing.Doses).Timeline));
         if (findings.Stop)
         {
             return findings.WithoutJob();
         }
 
-        MoistureResult moisture = DosePass.Wet(job, dosing.Doses, cells, schedule, parallelism, progress, cancellation);
-        findings.AddRange(WaterCheck.Check(placement, lattice, moisture));
-        findings.AddRange(BlockedNeedleCheck.Check(job, shape.Shape, placement, lattice, target, moisture));
+        Prediction predicted = Prediction.Of(job, dosing.Doses, target, parallelism, progress, cancellation);
+        findings.AddRange(WaterCheck.Check(placement, lattice, predicted.Moisture));
+        findings.AddRange(BlockedNeedleCheck.Check(job, shape.Shape, placement, lattice, target, predicted.Moisture));
+        DosingSummary dosingSummary = DoseComparison.Summary(job, dosing, target, predicted.Solid, options, parallelism, cancellation);
 
         progress?.Report(new Progress("inspection", 0.0));
-        SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
-        DosingSummary dosingSummary = DosePass.Summary(job, dosing, target, solid, options, parallelism, cancellation);
-        Estimate estimate = Estimator.Estimate(job, lattice, solid, dosing.Doses, timeline);
-        RequirementReport requirements = RequirementCheck.Check(job, solid, estimate);
+        RequirementReport requirements = RequirementCheck.Check(job, predicted.Solid, predicted.Estimate);
         findings.AddRange(requirements.Findings);
 
         CompiledJob compiled = new()
@@ -86,11 +82,11 @@ public static class JobCompiler
             Target = target,
             Doses = dosing.Doses,
             Dosing = dosingSummary,
-            Timeline = timeline,
-            Schedule = schedule,
-            Moisture = moisture,
-            Solid = solid,
-            Estimate = estimate,
+            Timeline = predicted.Timeline,
+            Schedule = predicted.Schedule,
+            Moisture = predicted.Moisture,
+            Solid = predicted.Solid,
+            Estimate = predicted.Estimate,
             Requirements = findings.Place(requirements.Results),
             Findings = findings.Items,
             Accepted = options.Accept,

@@ -7,7 +7,7 @@ public static class DiagnosticCatalogue
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         .. DescriptionFindings.All, .. NeedleFindings.All, .. ShapeFindings.All, .. WettingFindings.All, .. PrinterFindings.All,
-        .. StrengthFindings.All, .. FileFindings.All, .. JobFolderFindings.All,
+        .. StrengthFindings.All, .. FileFindings.All, .. JobFolderFindings.All, .. VerifyFindings.All,
     ];
 
     /// <summary>The kind with a code, or null.</summary>
