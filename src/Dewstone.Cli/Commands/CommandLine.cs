@@ -57,6 +57,7 @@ internal static class CommandLine
         {
             CompileCommand.Create(world),
             CheckCommand.Create(world),
+            DiffCommand.Create(world),
             VerifyCommand.Create(world),
             ExplainCommand.Create(world),
             NewCommand.Create(world),

@@ -10,7 +10,9 @@ internal sealed class JobOptions
 {
     private const int LeastCells = 4;
     private const int MostCells = 16;
-    private const int DefaultCells = 8;
+    /// <summary>Cells a voxel side unless asked otherwise.</summary>
+    public const int DefaultCells = 8;
+
 
     private readonly SharedOptions shared = new();
     private readonly Argument<string[]> units = new("UNIT") { Description = "Unit description, *.unit.yaml; one or more.", Arity = ArgumentArity.OneOrMore };
