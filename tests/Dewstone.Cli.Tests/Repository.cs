@@ -20,7 +20,7 @@ internal static class Repository
     public static void AssertValid(string schema, string text)
     {
         using JsonDocument document = JsonDocument.Parse(text);
-        EvaluationResults result = JsonSchema.FromFile(Path("schemas", schema))
+        EvaluationResults result = JsonSchema.FromText(File.ReadAllText(Path("schemas", schema)))
             .Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
         Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(d => d.Errors is { Count: > 0 }).Select(d => $"{d.InstanceLocation} {string.Join(' ', d.Errors!.Values)}")));
     }

@@ -24,8 +24,9 @@ public sealed record FindingChange(ComparedFinding? Old, ComparedFinding? New)
             List<ComparedFinding> after = [.. now.Where(f => f.Code == code).OrderBy(f => f.Message, StringComparer.Ordinal)];
             foreach (ComparedFinding same in before.ToArray())
             {
-                if (after.Remove(same))
+                if (after.Find(same.SaysTheSameAs) is { } other)
                 {
+                    after.Remove(other);
                     before.Remove(same);
                 }
             }
