@@ -20,7 +20,7 @@ public static class Placer
     /// <summary>Most fine cells that are computed: target, two moisture fields and flags of them take some 3 GB.</summary>
     private const long MostCells = 250_000_000;
 
-    /// <summary>Places the unit of a job and lays the lattice over it.</summary>
+    /// <summary>Places the unit of a job as its own <c>place</c> asks, what that leaves free in the middle, straight and without a turn.</summary>
     /// <param name="job">Unit and printer.</param>
     /// <param name="cellsPerVoxel">Fine cells a pitch, 2 to 32.</param>
     /// <returns>Placement, lattice and cells, or the errors that forbid them.</returns>
@@ -28,10 +28,23 @@ public static class Placer
     public static PlacementResult Place(JobDescription job, int cellsPerVoxel)
     {
         ArgumentNullException.ThrowIfNull(job);
+        return Place(job, cellsPerVoxel, job.Unit.Place);
+    }
+
+    /// <summary>Places the unit of a job and lays the lattice over it.</summary>
+    /// <param name="job">Unit and printer.</param>
+    /// <param name="cellsPerVoxel">Fine cells a pitch, 2 to 32.</param>
+    /// <param name="wish">Where the unit shall stand, whatever its own <c>place</c> says.</param>
+    /// <returns>Placement, lattice and cells, or the errors that forbid them.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Cells out of range.</exception>
+    public static PlacementResult Place(JobDescription job, int cellsPerVoxel, PlacementWish wish)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(wish);
         ArgumentOutOfRangeException.ThrowIfLessThan(cellsPerVoxel, 2);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(cellsPerVoxel, 32);
         var findings = new DiagnosticBag();
-        findings.AddRange(PrinterCheck.Check(job, cellsPerVoxel));
+        findings.AddRange(PrinterCheck.Check(job, cellsPerVoxel, wish));
         if (findings.HasErrors)
         {
             return new PlacementResult { Findings = findings.Items };
@@ -39,8 +52,8 @@ public static class Placer
 
         Raster raster = Raster.Over(job.Printer);
         ReefUnit unit = job.Unit;
-        Point3 shift = unit.Place.Shift ?? default;
-        int turns = unit.Place.QuarterTurns ?? 0;
+        Point3 shift = wish.Shift ?? default;
+        int turns = wish.QuarterTurns ?? 0;
         bool swapped = (turns & 1) != 0;
         Span x = PlaceAlong(
             'x', Halves(swapped ? unit.OuterBox.Y : unit.OuterBox.X), Halves(shift.X), raster.OriginXMicrometres,
@@ -54,7 +67,7 @@ public static class Placer
             return new PlacementResult { Findings = findings.Items };
         }
 
-        bool shifted = unit.Place.ShiftedLayers ?? false;
+        bool shifted = wish.ShiftedLayers ?? false;
         var placement = new UnitPlacement
         {
             QuarterTurns = turns,
