@@ -9,7 +9,7 @@ namespace Dewstone.Compute.Dosing;
 /// <remarks>
 /// Wanted solid in the voxel of a blocked needle, times 1 - <see cref="NeighboursCover"/> x (mean wanted share of the four voxels beside it that have a
 /// sound needle): their water wins back most of a voxel inside a thick solid, and little of one in a thin wall or beside another blocked needle. The voxel of a
-/// limited needle counts <see cref="LimitedShare"/>. The shares are of our own choice; the first follows what the correction wins back around one dead
+/// limited needle counts <see cref="LimitedShare"/>; one too little wanted to get water counts nothing. The shares are of our own choice; the first follows what the correction wins back around one dead
 /// column of the cube (the contributors' guide); no source.
 /// </remarks>
 internal sealed class BlockedNeedles
@@ -71,7 +71,7 @@ internal sealed class BlockedNeedles
             for (int k = 0; k < lattice.Layers; k++)
             {
                 double share = fractions[lattice.Index(i, j, k)];
-                voxels += share <= 0.0 ? 0.0 : limited ? LimitedShare * share : share * (1.0 - NeighboursCover * Beside(i, j, k) / 4.0);
+                voxels += share < PlainDoser.FractionCut ? 0.0 : limited ? LimitedShare * share : share * (1.0 - NeighboursCover * Beside(i, j, k) / 4.0);
             }
         }
 
@@ -98,7 +98,7 @@ internal sealed class BlockedNeedles
         {
             int column = lattice.FirstColumn + i % lattice.Columns, row = lattice.FirstRow + i / lattice.Columns % lattice.Rows;
             all += fractions[i];
-            if (fractions[i] > 0.0 && ConditionAt(column, row) == NeedleCondition.Blocked)
+            if (fractions[i] >= PlainDoser.FractionCut && ConditionAt(column, row) == NeedleCondition.Blocked)
             {
                 voxels += fractions[i];
                 over.Add(row * raster.Columns + column);

@@ -1,8 +1,8 @@
 namespace Dewstone.Compute.Dosing;
 
 /// <summary>
-/// Finds the place within a voxel with the least objective: first the way of layering, then one axis after the other from where the unit is not moved, by one
-/// solve each, the best at last with more solves.
+/// Finds the place within a voxel with the least objective: first the way of layering, then one axis after the other from where the unit is not moved, the
+/// best at last with more solves.
 /// </summary>
 /// <remarks>
 /// Tried in a fixed order, simplest first: straight before shifted layers; not moved, up, along x, along y; a quarter forth, a half, a quarter back. What
@@ -20,29 +20,34 @@ public static class PhaseSearch
     /// <summary>Solves of the ways of layering; places within a voxel begin with what these taught.</summary>
     public const int LayeringSolves = 6;
 
-    /// <summary>Solves of the last places; the others get one.</summary>
-    public const int LastSolves = 3;
+    /// <summary>Solves of every place, and of the last ones, for a unit of many cells.</summary>
+    public static (int Each, int Last) FewSolves { get; } = (1, 3);
+
+    /// <summary>The same for a unit of few cells: what its doses need to settle where the learned ones do not fit.</summary>
+    public static (int Each, int Last) ManySolves { get; } = (4, 10);
 
     private const double HopelessShare = 0.10;
-    private const int LastPlaces = 2;
+    private const int LastPlaces = 3;
 
     /// <summary>Searches.</summary>
     /// <param name="start">Not moved, and the way of layering to begin with.</param>
     /// <param name="mayMove">Whether the place within a voxel is free.</param>
     /// <param name="mayShiftLayers">Whether shifted layers may be taken in place of straight ones.</param>
+    /// <param name="solves">Solves of every place, and of the last ones.</param>
     /// <param name="judgeLayers">
     /// Objective of a way of layering after a number of solves from plain doses, litres, where the unit is not moved; null when it does not fit so.
     /// </param>
     /// <param name="judge">Objective of a place after a number of solves, litres; null when the unit does not fit there.</param>
     /// <returns>The place.</returns>
     public static GridPhase Find(
-        GridPhase start, bool mayMove, bool mayShiftLayers, Func<GridPhase, int, double?> judgeLayers, Func<GridPhase, int, double?> judge)
+        GridPhase start, bool mayMove, bool mayShiftLayers, (int Each, int Last) solves, Func<GridPhase, int, double?> judgeLayers,
+        Func<GridPhase, int, double?> judge)
     {
         ArgumentNullException.ThrowIfNull(judgeLayers);
         ArgumentNullException.ThrowIfNull(judge);
         GridPhase shifted = start with { ShiftedLayers = true };
         GridPhase unmoved = mayShiftLayers && Gains(start, shifted, judgeLayers) ? shifted : start;
-        if (!mayMove || judge(unmoved, 1) is null)
+        if (!mayMove || judge(unmoved, solves.Each) is null)
         {
             return unmoved;
         }
@@ -52,7 +57,7 @@ public static class PhaseSearch
         for (int axis = 0; axis < 3; axis++)
         {
             GridPhase origin = best;
-            if (!(Try(Along(1)) is { } forth && Try(Along(2)) is { } half && judge(origin, 1) + half - forth >= judge(best, 1)))
+            if (!(Try(Along(1)) is { } forth && Try(Along(2)) is { } half && judge(origin, solves.Each) + half - forth >= judge(best, solves.Each)))
             {
                 Try(Along(3));
             }
@@ -66,16 +71,16 @@ public static class PhaseSearch
         }
 
         // Sorting keeps the order of what is equal; the last places are then looked at in the order of trial.
-        GridPhase[] last = [.. tried.OrderBy(phase => judge(phase, 1)).Take(LastPlaces)];
-        return last.Length == 1 ? unmoved : Best(tried.Where(phase => phase == unmoved || last.Contains(phase)), judge);
+        GridPhase[] last = [.. tried.OrderBy(phase => judge(phase, solves.Each)).Take(LastPlaces)];
+        return last.Length == 1 ? unmoved : Best(tried.Where(phase => phase == unmoved || last.Contains(phase)), phase => judge(phase, solves.Last));
 
         double? Try(GridPhase phase)
         {
-            double? objective = judge(phase, 1);
+            double? objective = judge(phase, solves.Each);
             if (objective is not null)
             {
                 tried.Add(phase);
-                best = objective < (1.0 - NoiseShare) * judge(best, 1) ? phase : best;
+                best = objective < (1.0 - NoiseShare) * judge(best, solves.Each) ? phase : best;
             }
 
             return objective;
@@ -93,13 +98,13 @@ public static class PhaseSearch
             || (fewShifted <= (1.0 + HopelessShare) * few && judgeLayers(shifted, LayeringSolves) < (1.0 - NoiseShare) * judgeLayers(straight, LayeringSolves));
     }
 
-    private static GridPhase Best(IEnumerable<GridPhase> phases, Func<GridPhase, int, double?> judge)
+    private static GridPhase Best(IEnumerable<GridPhase> phases, Func<GridPhase, double?> judge)
     {
         GridPhase best = default;
         double least = double.PositiveInfinity;
         foreach (GridPhase phase in phases)
         {
-            if (judge(phase, LastSolves) is { } value && value < (1.0 - NoiseShare) * least)
+            if (judge(phase) is { } value && value < (1.0 - NoiseShare) * least)
             {
                 (best, least) = (phase, value);
             }

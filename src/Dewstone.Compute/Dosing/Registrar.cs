@@ -53,7 +53,7 @@ public static class Registrar
         RegistrationTrials trials = new(job, shape, inBin, parallelism, progress, cancellationToken);
         PlacementWish wish = asked.Shift is null || mayShiftLayers
             ? trials.WishAt(PhaseSearch.Find(
-                new GridPhase(0, 0, 0, inBin.ShiftedLayers == true), asked.Shift is null, mayShiftLayers, trials.JudgeLayers, trials.Judge))
+                new GridPhase(0, 0, 0, inBin.ShiftedLayers == true), asked.Shift is null, mayShiftLayers, trials.PerPlace, trials.JudgeLayers, trials.Judge))
             : inBin;
         BlockedSolid? before = Count(centred), after = Count(wish);
         RegistrationReasons reasons = (before is null ? RegistrationReasons.TurnedToFit : inBin != centred ? RegistrationReasons.AvoidsNeedles : 0)

@@ -11,7 +11,10 @@ namespace Dewstone.Compute.Dosing;
 /// <summary>Judges places within a voxel by the correction of their doses, and remembers them.</summary>
 internal sealed class RegistrationTrials
 {
-    private const int ExpectedSolves = 27;
+    private const int ExpectedFew = 28, ExpectedMany = 75;
+
+    // Cells up to which the many solves take no longer than the few of a block of 900 mm.
+    private const int FewCells = 200_000;
 
     private readonly JobDescription job;
     private readonly PlacementWish start;
@@ -44,7 +47,11 @@ internal sealed class RegistrationTrials
         this.cancellation = cancellation;
         field = new RegistrationField(job, shape, rule, parallelism, cancellation);
         raster = Raster.Over(job.Printer);
+        PerPlace = Placer.Place(job, RegistrationField.Cells, start).Cells is { Count: <= FewCells } ? PhaseSearch.ManySolves : PhaseSearch.FewSolves;
     }
+
+    /// <summary>Solves of every place, and of the last ones: as many as the number of cells allows in a second or so.</summary>
+    public (int Each, int Last) PerPlace { get; }
 
     /// <summary>Places tried so far, in order.</summary>
     public IReadOnlyList<RegistrationTrial> Tried =>
@@ -99,7 +106,7 @@ internal sealed class RegistrationTrials
         {
             Solves += run.Solves - before;
             progress?.Report(new Progress(
-                "placing", Math.Min(1.0, (double)Solves / ExpectedSolves), string.Create(CultureInfo.InvariantCulture, $"misfit {litres:0.0} L")));
+                "placing", Math.Min(1.0, (double)Solves / (PerPlace == PhaseSearch.ManySolves ? ExpectedMany : ExpectedFew)), string.Create(CultureInfo.InvariantCulture, $"misfit {litres:0.0} L")));
         }
 
         return litres;
