@@ -84,6 +84,38 @@ internal sealed class CorrectionField
         }
     }
 
+    /// <summary>The part of the field that a window sees from which the unit stands whole cells further than on these cells.</summary>
+    /// <param name="grid">Cells of the window, of the same size.</param>
+    /// <param name="x">Cell here, along x, that the window's first one shows; may lie outside.</param>
+    /// <param name="y">The same along y.</param>
+    /// <param name="z">The same along z.</param>
+    /// <returns>A field of its own; cells that lie outside here are not wanted and weigh as the farthest.</returns>
+    public CorrectionField Cut(CellGrid grid, int x, int y, int z)
+    {
+        float[] fraction = new float[grid.Count], weights = new float[grid.Count];
+        Array.Fill(weights, Weights[0]);
+        int first = Math.Max(0, -x), length = Math.Min(grid.Nx, Grid.Nx - x) - first;
+        double cells = 0.0;
+        for (int row = 0; length > 0 && row < grid.Ny * grid.Nz; row++)
+        {
+            int b = row % grid.Ny + y, c = row / grid.Ny + z;
+            if (b < 0 || c < 0 || b >= Grid.Ny || c >= Grid.Nz)
+            {
+                continue;
+            }
+
+            int from = (c * Grid.Ny + b) * Grid.Nx + x + first, to = row * grid.Nx + first;
+            Target.Fraction.AsSpan(from, length).CopyTo(fraction.AsSpan(to));
+            Weights.AsSpan(from, length).CopyTo(weights.AsSpan(to));
+            foreach (float share in fraction.AsSpan(to, length))
+            {
+                cells += share;
+            }
+        }
+
+        return new CorrectionField(new TargetField { Grid = grid, Fraction = fraction, CubicMetres = cells * grid.CellCubicMetres }, weights);
+    }
+
     private static bool IsInOpening(ReefShape shape, UnitPlacement placement, CellGrid grid, int cell)
     {
         Point3 point = placement.ToUnit(grid.Centre(cell % grid.Nx, cell / grid.Nx % grid.Ny, cell / (grid.Nx * grid.Ny)));
