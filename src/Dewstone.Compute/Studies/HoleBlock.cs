@@ -7,7 +7,7 @@ using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Studies;
 
-/// <summary>A test block with round holes right through it, with a wall and a half pitch of solid around each, in rows of one place against the needles.</summary>
+/// <summary>A test block with round holes right through it, a pitch and a half of solid or more around each, in rows.</summary>
 /// <remarks>
 /// Centre lines lie half a cell beside the place asked for, in line with cell centres: there the measure of the largest ball has no bias by the cells.
 /// </remarks>
@@ -21,28 +21,28 @@ internal sealed class HoleBlock
 
     /// <summary>A block.</summary>
     /// <param name="frame">Holes run along its axis.</param>
-    /// <param name="rows">Each row: its diameters, metres, and its place.</param>
+    /// <param name="rows">Each row: its holes by diameter, metres, and place.</param>
     /// <param name="phases">For each place the phase along u and along v.</param>
     /// <param name="cells">Cells a voxel side.</param>
-    public HoleBlock(BlockFrame frame, IReadOnlyList<(double[] Diameters, int Place)> rows, IReadOnlyList<(double U, double V)> phases, int cells)
+    public HoleBlock(BlockFrame frame, IReadOnlyList<(double Diameter, int Place)[]> rows, IReadOnlyList<(double U, double V)> phases, int cells)
     {
         this.frame = frame;
         length = LengthSteps * frame.StepA;
         double solidU = SolidSteps * frame.StepU, solidV = SolidSteps * frame.StepV, atV = 0.0, endU = 0.0;
-        foreach ((double[] diameters, int place) in rows)
+        foreach ((double Diameter, int Place)[] row in rows)
         {
-            double widest = diameters.Max();
-            double v = frame.NextV(atV + solidV + widest / 2.0, phases[place].V);
-            double u = 0.0;
-            foreach (double diameter in diameters)
+            double u = 0.0, endV = 0.0;
+            foreach ((double diameter, int place) in row)
             {
-                double centre = frame.NextU(u + solidU + diameter / 2.0, phases[place].U);
-                holes.Add((diameter, centre + frame.StepU / cells / 2.0, v + frame.StepV / cells / 2.0, place));
-                u = centre + diameter / 2.0;
+                double centreU = frame.NextU(u + solidU + diameter / 2.0, phases[place].U);
+                double centreV = frame.NextV(atV + solidV + diameter / 2.0, phases[place].V);
+                holes.Add((diameter, centreU + frame.StepU / cells / 2.0, centreV + frame.StepV / cells / 2.0, place));
+                u = centreU + diameter / 2.0;
+                endV = Math.Max(endV, centreV + diameter / 2.0);
             }
 
             endU = Math.Max(endU, u);
-            atV = v + widest / 2.0;
+            atV = endV;
         }
 
         Unit = new ReefUnit

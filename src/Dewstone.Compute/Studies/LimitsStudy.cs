@@ -49,10 +49,10 @@ public static class LimitsStudy
         {
             int way = i;
             bool shifted = way == 1;
-            blocks.Add(threads => slabs[way] = Walls(bench, grid, question.Printer, Axis.Z, shifted, threads, cancellation));
-            blocks.Add(threads => levelHoles[way] = Holes(bench, grid, question.Printer, Axis.X, shifted, threads, cancellation));
-            blocks.Add(threads => uprightHoles[way] = Holes(bench, grid, question.Printer, Axis.Z, shifted, threads, cancellation));
-            blocks.Add(threads => uprightWalls[way] = Walls(bench, grid, question.Printer, Axis.X, shifted, threads, cancellation));
+            blocks.Add(threads => slabs[way] = Walls(bench, Axis.Z, shifted, threads, cancellation));
+            blocks.Add(threads => levelHoles[way] = Holes(bench, Axis.X, shifted, threads, cancellation));
+            blocks.Add(threads => uprightHoles[way] = Holes(bench, Axis.Z, shifted, threads, cancellation));
+            blocks.Add(threads => uprightWalls[way] = Walls(bench, Axis.X, shifted, threads, cancellation));
         }
 
         RunAll(blocks, parallelism, progress, cancellation);
@@ -82,23 +82,21 @@ public static class LimitsStudy
     }
 
     /// <summary>Holes of one direction.</summary>
-    internal static HoleLimits Holes(
-        StudyBench bench, NeedleGrid grid, Printer printer, Axis axis, bool shifted, Parallelism parallelism, CancellationToken cancellation)
+    internal static HoleLimits Holes(StudyBench bench, Axis axis, bool shifted, Parallelism parallelism, CancellationToken cancellation)
     {
-        double pitch = grid.Pitch.Metres;
+        BlockFrame frame = bench.Frame(axis);
+        double pitch = frame.StepU;
         double[] narrow = SizeScan.NarrowHoles(pitch), wide = SizeScan.WideHoles(pitch);
-        HoleBlock block = new(
-            new BlockFrame(axis, grid, printer.Needle.TipDepth.Metres), [(narrow, 0), (narrow, 1), (wide, 0), (wide, 1)], HolePhases(axis, shifted), bench.Cells);
+        HoleBlock block = new(frame, [Row(narrow, 0), Row(narrow, 1), Row(wide, 0), Row(wide, 1)], HolePhases(axis, shifted), bench.Cells);
         return SizeScan.Holes(block.Measure(bench.Wet(block.Unit, shifted, parallelism, cancellation), parallelism), SizeScan.HoleStep(pitch));
     }
 
     /// <summary>Walls of one direction.</summary>
-    internal static WallLimits Walls(
-        StudyBench bench, NeedleGrid grid, Printer printer, Axis axis, bool shifted, Parallelism parallelism, CancellationToken cancellation)
+    internal static WallLimits Walls(StudyBench bench, Axis axis, bool shifted, Parallelism parallelism, CancellationToken cancellation)
     {
-        BlockFrame frame = new(axis, grid, printer.Needle.TipDepth.Metres);
+        BlockFrame frame = bench.Frame(axis);
         double[] sizes = SizeScan.Walls(frame.StepA);
-        WallBlock block = new(frame, [(sizes, 0), (sizes, 1)], WallPhases(axis, shifted));
+        WallBlock block = new(frame, [Row(sizes, 0), Row(sizes, 1)], WallPhases(axis, shifted));
         return SizeScan.Walls(block.Measure(bench.Wet(block.Unit, shifted, parallelism, cancellation)));
     }
 
@@ -145,6 +143,8 @@ public static class LimitsStudy
         Needles = question.Needles,
         Tonight = question.Tonight,
     };
+
+    private static (double Size, int Place)[] Row(double[] sizes, int place) => Array.ConvertAll(sizes, size => (size, place));
 
     // Blocks side by side, each on its share of the threads.
     private static void RunAll(List<Action<Parallelism>> blocks, Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation)

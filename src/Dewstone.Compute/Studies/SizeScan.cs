@@ -10,7 +10,7 @@ internal static class SizeScan
     private const double SmallestHolePitches = 0.4;
     private const double SmallestWallPitches = 0.6;
     private const double LargestWallPitches = 2.4;
-    private static readonly double[] WideHolePitches = [1.5, 2.0, 3.0, 4.0];
+    private static readonly double[] WideHolePitches = [1.5, 2.0, 3.5];
 
     /// <summary>Step of hole diameters: 5 mm for each 60 mm of pitch begun.</summary>
     /// <param name="pitch">Pitch, metres.</param>

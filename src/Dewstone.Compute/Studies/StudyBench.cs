@@ -23,7 +23,6 @@ internal sealed class StudyBench
     private readonly BedProperties bed;
     private readonly MachineTiming timing;
     private readonly DoseSolverOptions options;
-    private readonly int cells;
 
     /// <summary>A bench.</summary>
     /// <param name="like">Mix, printer and tonight; of its unit only the water/cement band is used.</param>
@@ -34,7 +33,7 @@ internal sealed class StudyBench
     {
         this.like = like;
         this.options = options;
-        this.cells = cells;
+        Cells = cells;
         bed = BedProperties.From(like.Mix, like.LooseDensity, like.BedTemperature);
         MachineTiming t = like.Printer.Timing;
         double station = t.Move.Seconds + t.Plunge.Seconds + closingMillilitres / like.Printer.Needle.Flow.MillilitresPerSecond + t.Hold.Seconds + t.Withdraw.Seconds;
@@ -42,7 +41,12 @@ internal sealed class StudyBench
     }
 
     /// <summary>Cells a voxel side.</summary>
-    public int Cells => cells;
+    public int Cells { get; }
+
+    /// <summary>Directions of a block of this printer.</summary>
+    /// <param name="axis">What its features are about.</param>
+    /// <returns>The frame.</returns>
+    public BlockFrame Frame(Axis axis) => new(axis, like.Printer.Grid, like.Printer.Needle.TipDepth.Metres);
 
     /// <summary>Doses a block with the correction and wets it.</summary>
     /// <param name="unit">The block.</param>
@@ -62,7 +66,7 @@ internal sealed class StudyBench
             Printer = PrinterFor(unit.OuterBox),
             Needles = null,
         };
-        PlacementResult place = Placer.Place(job, cells);
+        PlacementResult place = Placer.Place(job, Cells);
         if (place is not { Placement: { } placement, Lattice: { } lattice, Cells: { } grid })
         {
             throw new InvalidOperationException($"A test block was not placed: {place.Findings[0].Message}.");

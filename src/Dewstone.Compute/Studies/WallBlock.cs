@@ -4,7 +4,7 @@ using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Studies;
 
-/// <summary>A test block of walls that stand free, a pitch and a half of loose mix between them, in rows of one place against the needles.</summary>
+/// <summary>A test block of walls that stand free, a pitch and a half of loose mix or more between them, in rows.</summary>
 /// <remarks>Only the middle of a wall is judged, one needle's breadth along u and two layers along v, where its ends are a pitch or more away.</remarks>
 internal sealed class WallBlock
 {
@@ -15,19 +15,19 @@ internal sealed class WallBlock
 
     /// <summary>A block.</summary>
     /// <param name="frame">Walls are normal to its axis.</param>
-    /// <param name="rows">Each row: its thicknesses, metres, and its place.</param>
+    /// <param name="rows">Each row: its walls by thickness, metres, and place.</param>
     /// <param name="phases">For each place the phase along a.</param>
-    public WallBlock(BlockFrame frame, IReadOnlyList<(double[] Thicknesses, int Place)> rows, IReadOnlyList<double> phases)
+    public WallBlock(BlockFrame frame, IReadOnlyList<(double Thickness, int Place)[]> rows, IReadOnlyList<double> phases)
     {
         this.frame = frame;
         double gap = GapSteps * frame.StepA, between = BlockFrame.Whole(GapSteps * frame.StepU, frame.StepU), extent = ExtentSteps * frame.StepU, end = 0.0;
         for (int row = 0; row < rows.Count; row++)
         {
             double a = 0.0;
-            foreach (double thickness in rows[row].Thicknesses)
+            foreach ((double thickness, int place) in rows[row])
             {
-                double centre = frame.NextA(a + gap + thickness / 2.0, phases[rows[row].Place]);
-                walls.Add((thickness, centre, row * (extent + between), rows[row].Place));
+                double centre = frame.NextA(a + gap + thickness / 2.0, phases[place]);
+                walls.Add((thickness, centre, row * (extent + between), place));
                 a = centre + thickness / 2.0;
             }
 

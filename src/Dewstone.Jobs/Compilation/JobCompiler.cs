@@ -3,6 +3,7 @@ using Dewstone.Compute.Estimation;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Sequencing;
+using Dewstone.Compute.Studies;
 using Dewstone.Compute.Wetting;
 using Dewstone.Model.Results;
 using Dewstone.Reading;
@@ -52,6 +53,9 @@ public static class JobCompiler
         {
             return findings.WithoutJob();
         }
+
+        findings.AddRange(LimitsCheck.Window(job, lattice, dosing.Nominal.ClosingMillilitres));
+        findings.AddRange(LimitsCheck.Features(job, shape.Shape, lattice.ShiftedLayers, dosing.Nominal.ClosingMillilitres, parallelism, cancellation));
 
         BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
         MoistureResult moisture = WettingSolver.Solve(WettingProblem.Of(dosing.Doses, cells, schedule, bed), parallelism, progress, cancellation);

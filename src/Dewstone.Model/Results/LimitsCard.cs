@@ -4,7 +4,7 @@ namespace Dewstone.Model.Results;
 public sealed record LimitsCard
 {
     /// <summary>Share of a drawn hole that counts as wide, 1.</summary>
-    public const double WideShare = 0.8;
+    public const double WideShare = 0.75;
 
     /// <summary>Name of the mix.</summary>
     public required string Mix { get; init; }
