@@ -57,6 +57,7 @@ internal static class CommandLine
         {
             CompileCommand.Create(world),
             CheckCommand.Create(world),
+            LimitsCommand.Create(world),
             ExplainCommand.Create(world),
             NewCommand.Create(world),
             SchemaCommand.Create(world),

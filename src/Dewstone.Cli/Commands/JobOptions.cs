@@ -8,9 +8,9 @@ namespace Dewstone.Cli.Commands;
 /// <summary>Words that <c>compile</c> and <c>check</c> share.</summary>
 internal sealed class JobOptions
 {
+    internal const int DefaultCells = 8;
     private const int LeastCells = 4;
     private const int MostCells = 16;
-    private const int DefaultCells = 8;
     private const int MostThreads = 256;
 
     private readonly Argument<string[]> units = new("UNIT") { Description = "Unit description, *.unit.yaml; one or more.", Arity = ArgumentArity.OneOrMore };
@@ -19,9 +19,9 @@ internal sealed class JobOptions
     private readonly Option<string?> site = File("--site", "Site to use instead of the one the unit names.");
     private readonly Option<string?> needles = File("--needles", "Needles file (CSV) to use instead of the printer's.");
     private readonly Option<string?> tonight = File("--tonight", "What was measured on the night.");
-    private readonly Option<string?> root = new("--root") { Description = "Folder that no named file may lie outside of.", HelpName = "DIR" };
-    private readonly Option<int?> cells = Number("--cells", $"Cells a voxel side, {LeastCells} to {MostCells} (default {DefaultCells}).", LeastCells, MostCells);
-    private readonly Option<int?> threads = Number("--threads", "Threads to use (default: the processors this process may use); no result depends on it.", 1, MostThreads);
+    private readonly Option<string?> root = Root();
+    private readonly Option<int?> cells = Cells();
+    private readonly Option<int?> threads = Threads();
     private readonly Option<bool> json = new("--json") { Description = "One JSON document on standard output, nothing else there." };
     private readonly Option<bool> quiet = new("--quiet") { Description = "No progress; findings of level note are left out of the text." };
     private readonly Option<string?> sarif = File("--sarif", "Also write the findings as SARIF 2.1.0.");
@@ -75,7 +75,19 @@ internal sealed class JobOptions
         };
     }
 
-    private static Option<string?> File(string name, string description) => new(name) { Description = description, HelpName = "FILE" };
+    /// <summary><c>--root</c>.</summary>
+    internal static Option<string?> Root() => new("--root") { Description = "Folder that no named file may lie outside of.", HelpName = "DIR" };
+
+    /// <summary><c>--cells</c>.</summary>
+    internal static Option<int?> Cells() =>
+        Number("--cells", $"Cells a voxel side, {LeastCells} to {MostCells} (default {DefaultCells}).", LeastCells, MostCells);
+
+    /// <summary><c>--threads</c>.</summary>
+    internal static Option<int?> Threads() =>
+        Number("--threads", "Threads to use (default: the processors this process may use); no result depends on it.", 1, MostThreads);
+
+    /// <summary>An option that names a file.</summary>
+    internal static Option<string?> File(string name, string description) => new(name) { Description = description, HelpName = "FILE" };
 
     private static Option<int?> Number(string name, string description, int least, int most) => new(name)
     {

@@ -71,7 +71,10 @@ internal static class OutcomeJson
         json.WriteEndObject();
     }
 
-    private static void WriteFinding(Utf8JsonWriter json, Diagnostic finding)
+    /// <summary>Writes a finding, as every JSON document of the program does.</summary>
+    /// <param name="json">Where to.</param>
+    /// <param name="finding">The finding.</param>
+    internal static void WriteFinding(Utf8JsonWriter json, Diagnostic finding)
     {
         json.WriteStartObject();
         json.WriteString("code", finding.Code);
