@@ -22,6 +22,7 @@ public static class LimitsCheck
     public const double WallPitches = 2.4;
 
     private const int JudgedCells = 8;
+    private static readonly Parallelism OneThread = new(1);
     private static readonly DoseSolverOptions Coarse = new() { FineCells = 4, CoarseSolves = 0, FineSolves = 10 };
 
     /// <summary>Checks the dose window.</summary>
@@ -65,36 +66,41 @@ public static class LimitsCheck
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(shape);
         StudyBench bench = new(job, closingMillilitres, Coarse, JudgedCells);
-        List<Diagnostic> findings = [];
-        if (Narrowest(job.Unit) is { } opening && opening.Metres < HolePitches * job.Printer.Grid.Pitch.Metres)
-        {
-            AddNotNull(findings, Hole(bench, opening, shifted, parallelism, cancellation));
-        }
-
+        Opening? opening = Narrowest(job.Unit);
         double thick = Math.Max(job.Printer.Grid.Pitch.Metres, job.Printer.Grid.LayerHeight.Metres) * WallPitches;
-        if (ThinWall.Under(shape, new OpeningGaps(shape), thick).MinBy(wall => wall.Metres) is { } wall
-            && wall.Metres < WallPitches * bench.Frame(wall.Normal).StepA)
+        ThinWall? wall = ThinWall.Under(shape, new OpeningGaps(shape), thick).MinBy(found => found.Metres);
+        var findings = new Diagnostic?[2];
+        List<Action> tries = [];
+        if (opening is not null && opening.Metres < HolePitches * job.Printer.Grid.Pitch.Metres)
         {
-            AddNotNull(findings, Wall(bench, wall, shifted, parallelism, cancellation));
+            tries.Add(() => findings[0] = Hole(bench, opening, shifted, cancellation));
         }
 
-        return findings;
+        if (wall is not null && wall.Metres < WallPitches * bench.Frame(wall.Normal).StepA)
+        {
+            tries.Add(() => findings[1] = Wall(bench, wall, shifted, cancellation));
+        }
+
+        Parallel.ForEach(
+            tries, new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, parallelism.Threads), CancellationToken = cancellation }, attempt => attempt());
+        return [.. findings.OfType<Diagnostic>()];
     }
 
-    private static Diagnostic? Hole(StudyBench bench, Opening opening, bool shifted, Parallelism parallelism, CancellationToken cancellation)
+    private static Diagnostic? Hole(StudyBench bench, Opening opening, bool shifted, CancellationToken cancellation)
     {
         Axis axis = opening.Along;
         HoleBlock block = new(bench.Frame(axis), [[(opening.Metres, 0), (opening.Metres, 1)]], LimitsStudy.HolePhases(axis, shifted), bench.Cells);
-        double clear = block.Measure(bench.Wet(block.Unit, shifted, parallelism, cancellation), parallelism).Min(hole => hole.ClearMetres);
+        double clear = block.Measure(bench.Wet(block.Unit, shifted, OneThread, cancellation), OneThread).Min(hole => hole.ClearMetres);
         return clear > 0.0 ? null : LimitFindings.HoleTooSmall.At(
             $"\"{opening.Name}\" is {UnitKeys.Millimetres(opening.Metres)} at its narrowest; a test hole of that width closes on this mix and printer",
             "make it wider, or see `dewstone limits` for the least that stays open", opening.Key);
     }
 
-    private static Diagnostic? Wall(StudyBench bench, ThinWall thin, bool shifted, Parallelism parallelism, CancellationToken cancellation)
+    private static Diagnostic? Wall(StudyBench bench, ThinWall thin, bool shifted, CancellationToken cancellation)
     {
         WallBlock block = new(bench.Frame(thin.Normal), [[(thin.Metres, 0), (thin.Metres, 1)]], LimitsStudy.WallPhases(thin.Normal, shifted));
-        TestWall worst = block.Measure(bench.Wet(block.Unit, shifted, parallelism, cancellation)).OrderBy(wall => wall.IsSound).ThenBy(wall => wall.LeastSetShare).First();
+        TestWall worst = block.Measure(bench.Wet(block.Unit, shifted, OneThread, cancellation))
+            .OrderBy(wall => wall.IsSound).ThenBy(wall => wall.LeastSetShare).First();
         return worst.IsSound ? null : LimitFindings.WallTooThin.At(
             $"the wall between {thin.Says} is {UnitKeys.Millimetres(thin.Metres)} thick; of a test wall of that thickness at a bad place against the needles {Sets(worst)}",
             "make it thicker, or see `dewstone limits` for the least that is sound", thin.Key) with
@@ -107,14 +113,6 @@ public static class LimitsCheck
     private static string Sets(TestWall wall) => wall.LeastSetShare >= TestWall.SoundShare
         ? "the middle third does not set all through"
         : wall.LeastSetShare > 0.0 ? $"only {100.0 * wall.LeastSetShare:0} % sets at its thinnest" : "nothing sets midway between needles";
-
-    private static void AddNotNull(List<Diagnostic> findings, Diagnostic? finding)
-    {
-        if (finding is not null)
-        {
-            findings.Add(finding);
-        }
-    }
 
     private static Opening? Narrowest(ReefUnit unit)
     {
