@@ -12,8 +12,8 @@ internal static class DoseWindowText
     public static void Add(StringBuilder text, DoseWindow window)
     {
         text.Append("\nDose of a full voxel, mL (straight layers)\n");
-        Line("least", window.ClosingMillilitres, $"water/cement {window.ClosingMillilitres * window.WaterCementPerMillilitre:0.00}: below it pockets between needles stay dry");
-        Line("most", window.GreatestMillilitres, $"water/cement {window.GreatestMillilitres * window.WaterCementPerMillilitre:0.00}: {Ceiling(window)}");
+        Line("least", window.ClosingMillilitres, $"water/cement {window.ClosingMillilitres * window.WaterCementPerMillilitre:0.00}, closes the pockets between needles");
+        Line("most", window.GreatestMillilitres, $"water/cement {window.GreatestMillilitres * window.WaterCementPerMillilitre:0.00}, {Ceiling(window)}");
         if (window.HalfMillilitres <= 0.0)
         {
             text.Append("  No window: no dose closes the pockets and keeps to the limit. Allow a higher\n  water/cement, use a mix whose water spreads further, or a finer grid.\n");
@@ -23,14 +23,14 @@ internal static class DoseWindowText
         Line("middle", window.MiddleMillilitres, $"the window is {window.HalfMillilitres:0.0} mL either way");
         if (!window.SpreadIsKnown)
         {
-            text.Append("  The printer file says nothing of how well its needles repeat (needle.repeatability,\n  needle.drift), so it cannot be said whether they hold this window.\n");
+            text.Append("  Unknown whether the needles hold it: the printer file gives no\n  needle.repeatability and no needle.drift.\n");
             return;
         }
 
-        Line("needles", window.TwoDeviationsMillilitres(window.Repeatability), $"either way: two standard deviations, repeatability {Percent(window.Repeatability)}, drift {Percent(window.Drift)}");
+        Line("needles", window.TwoDeviationsMillilitres(window.Repeatability), $"either way, two deviations: repeat {Percent(window.Repeatability)}, drift {Percent(window.Drift)}");
         if (window.WorstRepeatability != window.Repeatability)
         {
-            Line("worst needle", window.TwoDeviationsMillilitres(window.WorstRepeatability), $"either way: repeatability {Percent(window.WorstRepeatability)}");
+            Line("worst needle", window.TwoDeviationsMillilitres(window.WorstRepeatability), $"either way: repeat {Percent(window.WorstRepeatability)}");
         }
 
         text.Append(window.IsWideEnough

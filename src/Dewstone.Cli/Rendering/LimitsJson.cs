@@ -52,6 +52,9 @@ internal static class LimitsJson
         json.WriteString("printer", card.Printer);
         Mm(json, "pitch_mm", card.PitchMetres);
         Mm(json, "layer_mm", card.LayerMetres);
+        Six(json, "bed_degc", card.BedTemperature.Celsius);
+        Six(json, "loose_density_kg_m3", card.LooseDensity.KilogramsPerCubicMetre);
+        Six(json, "window_s", card.WindowSeconds);
         json.WriteNumber("cells", card.CellsPerVoxel);
         Mm(json, "hole_step_mm", card.HoleStepMetres);
         Mm(json, "wall_step_mm", card.WallStepMetres);

@@ -33,6 +33,7 @@ internal static class LimitsText
         }
 
         text.Append(text.Length > 0 ? "\n" : "").Append($"{card.Mix} on {card.Printer}: pitch {Mm(card.PitchMetres)} mm, layer {Mm(card.LayerMetres)} mm\n");
+        text.Append($"Bed {card.BedTemperature.Celsius:0.#} degC, {card.LooseDensity.KilogramsPerCubicMetre:0} kg/m3 as spread; water moves for {card.WindowSeconds:0} s.\n");
         if (given.Mix.Origin.Kind == MixOriginKind.Assumed)
         {
             text.Append("The wetting figures of this mix are assumed, not measured: calibrate it before\nrelying on this card.\n");

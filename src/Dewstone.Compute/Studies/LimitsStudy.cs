@@ -1,4 +1,5 @@
 using Dewstone.Compute.Dosing;
+using Dewstone.Compute.Wetting;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Lattices;
@@ -62,6 +63,9 @@ public static class LimitsStudy
             Printer = question.Printer.Name,
             PitchMetres = grid.Pitch.Metres,
             LayerMetres = grid.LayerHeight.Metres,
+            BedTemperature = job.BedTemperature,
+            LooseDensity = job.LooseDensity,
+            WindowSeconds = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature).WindowSeconds,
             CellsPerVoxel = question.Cells,
             HoleStepMetres = SizeScan.HoleStep(grid.Pitch.Metres),
             WallStepMetres = SizeScan.WallStep(grid.Pitch.Metres),

@@ -1,3 +1,5 @@
+using Dewstone.Model.Quantities;
+
 namespace Dewstone.Model.Results;
 
 /// <summary>What a mix on a printer can hold, from test blocks wetted by computation with corrected doses.</summary>
@@ -17,6 +19,15 @@ public sealed record LimitsCard
 
     /// <summary>Layer height, metres.</summary>
     public required double LayerMetres { get; init; }
+
+    /// <summary>Bed temperature in force.</summary>
+    public required Temperature BedTemperature { get; init; }
+
+    /// <summary>Density of the bed as spread, in force.</summary>
+    public required Density LooseDensity { get; init; }
+
+    /// <summary>How long water moves at that temperature, s.</summary>
+    public required double WindowSeconds { get; init; }
 
     /// <summary>Cells a voxel side on which the blocks were judged.</summary>
     public required int CellsPerVoxel { get; init; }
