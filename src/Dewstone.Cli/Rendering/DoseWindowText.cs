@@ -43,7 +43,7 @@ internal static class DoseWindowText
     private static string Ceiling(DoseWindow window) => window.Ceiling switch
     {
         DoseCeiling.Needle => "the most a needle gives",
-        DoseCeiling.Pores => "the pores of a densely packed voxel are full",
+        DoseCeiling.Pores => "the pores of a dense voxel are full",
         _ => "the limit",
     };
 

@@ -29,7 +29,7 @@ public sealed class DoseWindowTextTests
         { "Unknown whether the needles hold it", Narrow with { Repeatability = 0.0, WorstRepeatability = 0.0, Drift = 0.0, NeedlesTooLoose = 0 } },
         { "No window", Narrow with { GreatestMillilitres = 27.0 } },
         { "most          32.0  water/cement 0.60, the most a needle gives", Narrow with { Ceiling = DoseCeiling.Needle } },
-        { "most          32.0  water/cement 0.60, the pores of a densely packed voxel are full", Narrow with { Ceiling = DoseCeiling.Pores } },
+        { "most          32.0  water/cement 0.60, the pores of a dense voxel are full", Narrow with { Ceiling = DoseCeiling.Pores } },
     };
 
     [Theory]
