@@ -45,7 +45,7 @@ public static class LimitsCheck
         return
         [
             LimitFindings.WindowTooNarrow.At(
-                $"a full voxel sets well with {window.ClosingMillilitres:0.0} to {window.GreatestMillilitres:0.0} mL, {window.HalfMillilitres:0.0} mL either way; {window.NeedlesTooLoose} of {window.Needles} needles hold no better than {two:0.0} mL (two standard deviations)",
+                $"a full voxel sets well with {window.ClosingMillilitres:0.0} to {window.GreatestMillilitres:0.0} mL, {window.HalfMillilitres:0.0} mL either way; two standard deviations of a dose are more at {window.NeedlesTooLoose} of {window.Needles} needles, up to {two:0.0} mL",
                 window.Drift > window.WorstRepeatability ? "check the needles more often, so that they drift less" : "recalibrate the needles, or allow a higher water_cement.max",
                 new KeyPath(DescriptionKind.Printer, window.Drift > window.WorstRepeatability ? "needle.drift" : "needle.repeatability")),
         ];

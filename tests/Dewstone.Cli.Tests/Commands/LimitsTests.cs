@@ -5,6 +5,7 @@ namespace Dewstone.Cli.Tests.Commands;
 
 public sealed class LimitsTests
 {
+    private static readonly Lazy<JsonSchema> Schema = new(() => JsonSchema.FromFile(Repository.Path("schemas", "limits.schema.json")));
     private static readonly Lazy<Task<Words.Answer>> Json = new(() => OnSmallYard(SmallYard.Printer.Replace(", layer_shift: half pitch", ""), "--json"));
     private static readonly Lazy<Task<Words.Answer>> Text = new(() => OnSmallYard(
         SmallYard.Printer.Replace("step: 0.1 mL}", "step: 0.1 mL, repeatability: 2 %, drift: 5 %}")));
@@ -39,7 +40,7 @@ public sealed class LimitsTests
 
         Assert.Equal((ExitCode.Done, ""), (answer.Code, answer.Error));
         using JsonDocument document = JsonDocument.Parse(answer.Output);
-        EvaluationResults result = JsonSchema.FromFile(Repository.Path("schemas", "limits.schema.json"))
+        EvaluationResults result = Schema.Value
             .Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
         Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(d => d.Errors is { Count: > 0 }).Select(d => $"{d.InstanceLocation} {string.Join(' ', d.Errors!.Values)}")));
         JsonElement card = document.RootElement.GetProperty("card");
@@ -81,7 +82,7 @@ public sealed class LimitsTests
         using JsonDocument document = JsonDocument.Parse(odd.Output);
         Assert.False(document.RootElement.TryGetProperty("card", out _));
         Assert.Contains(document.RootElement.GetProperty("findings").EnumerateArray(), f => f.GetProperty("code").GetString() == "DW4015");
-        Assert.True(JsonSchema.FromFile(Repository.Path("schemas", "limits.schema.json")).Evaluate(document.RootElement).IsValid);
+        Assert.True(Schema.Value.Evaluate(document.RootElement).IsValid);
     }
 
     [Fact]

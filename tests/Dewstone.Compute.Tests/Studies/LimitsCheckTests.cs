@@ -53,7 +53,7 @@ public sealed class LimitsCheckTests
         Diagnostic finding = Assert.Single(Window(n => n with { Repeatability = 0.02, Drift = 0.05 }));
 
         Assert.Equal(("DW3022", Severity.Warning, "needle.drift"), (finding.Code, finding.Severity, finding.Key!.Path));
-        Assert.Contains("28.0 to 31.9 mL, 1.9 mL either way; 576 of 576 needles hold no better than 3.2 mL", finding.Message);
+        Assert.Contains("28.0 to 31.9 mL, 1.9 mL either way; two standard deviations of a dose are more at 576 of 576 needles, up to 3.2 mL", finding.Message);
         Assert.Empty(Window(n => n with { Repeatability = 0.02, Drift = 0.02 }));
     }
 
