@@ -8,11 +8,11 @@ namespace Dewstone.Cli.Commands;
 /// <summary>Words that <c>compile</c> and <c>check</c> share.</summary>
 internal sealed class JobOptions
 {
+    /// <summary>Cells a voxel side unless asked otherwise.</summary>
+    internal const int DefaultCells = 8;
+
     private const int LeastCells = 4;
     private const int MostCells = 16;
-    /// <summary>Cells a voxel side unless asked otherwise.</summary>
-    public const int DefaultCells = 8;
-
 
     private readonly SharedOptions shared = new();
     private readonly Argument<string[]> units = new("UNIT") { Description = "Unit description, *.unit.yaml; one or more.", Arity = ArgumentArity.OneOrMore };
@@ -21,8 +21,8 @@ internal sealed class JobOptions
     private readonly Option<string?> site = File("--site", "Site to use instead of the one the unit names.");
     private readonly Option<string?> needles = File("--needles", "Needles file (CSV) to use instead of the printer's.");
     private readonly Option<string?> tonight = File("--tonight", "What was measured on the night.");
-    private readonly Option<string?> root = new("--root") { Description = "Folder that no named file may lie outside of.", HelpName = "DIR" };
-    private readonly Option<int?> cells = WholeNumber.Option("--cells", $"Cells a voxel side, {LeastCells} to {MostCells} (default {DefaultCells}).", LeastCells, MostCells);
+    private readonly Option<string?> root = Root();
+    private readonly Option<int?> cells = Cells();
     private readonly Option<bool> noCorrection = new("--no-correction") { Description = "Plain doses: each voxel's wanted share of the best single dose; for comparison." };
     private readonly Option<string?> like = new("--like") { Description = "Keep this job's placement and start from its doses.", HelpName = "JOB" };
     private readonly Option<string?> sarif = File("--sarif", "Also write the findings as SARIF 2.1.0.");
@@ -85,7 +85,15 @@ internal sealed class JobOptions
         };
     }
 
-    private static Option<string?> File(string name, string description) => new(name) { Description = description, HelpName = "FILE" };
+    /// <summary><c>--root</c>.</summary>
+    internal static Option<string?> Root() => new("--root") { Description = "Folder that no named file may lie outside of.", HelpName = "DIR" };
+
+    /// <summary><c>--cells</c>.</summary>
+    internal static Option<int?> Cells() =>
+        WholeNumber.Option("--cells", $"Cells a voxel side, {LeastCells} to {MostCells} (default {DefaultCells}).", LeastCells, MostCells);
+
+    /// <summary>An option that names a file.</summary>
+    internal static Option<string?> File(string name, string description) => new(name) { Description = description, HelpName = "FILE" };
 
     private static Acceptance[] ParseAcceptances(ArgumentResult result)
     {

@@ -77,6 +77,20 @@ public static class Registrar
                 : null;
     }
 
+    /// <summary>Chooses turn and whole pitches alone, as <see cref="Choose"/> does first: where the unit fits and keeps clear of blocked needles; nothing is wetted.</summary>
+    /// <param name="job">Unit, printer and needles.</param>
+    /// <param name="shape">Wanted solid.</param>
+    /// <param name="parallelism">Threads; no result depends on them.</param>
+    /// <param name="cancellationToken">Looked at within.</param>
+    /// <returns>The place; when the unit fits nowhere, the place that its file asks for.</returns>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public static Registration Fit(JobDescription job, ReefShape shape, Parallelism parallelism, CancellationToken cancellationToken)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(shape);
+        return new Registration { Wish = BinPlaceSearch.Find(job, shape, parallelism, cancellationToken) ?? job.Unit.Place, Fixed = false };
+    }
+
     private static Diagnostic Avoided(JobDescription job, PlacementWish wish, BlockedSolid before, BlockedSolid after)
     {
         Point3 shift = wish.Shift ?? default;

@@ -109,6 +109,7 @@ internal static class ReplayCheck
         return new CompiledJob
         {
             Description = core.Description,
+            Registration = new Registration { Wish = core.Description.Unit.Place, Fixed = true },
             Placement = core.Placement,
             Lattice = core.Lattice,
             Target = target,
