@@ -71,11 +71,11 @@ internal struct PlaneQuadric
             return middle;
         }
 
-        double xx = planes.xx + m, yy = planes.yy + m, zz = planes.zz + m, xy = planes.xy, xz = planes.xz, yz = planes.yz;
+        double sxx = planes.xx + m, syy = planes.yy + m, szz = planes.zz + m, sxy = planes.xy, sxz = planes.xz, syz = planes.yz;
         double rx = m * middle.X - planes.bx, ry = m * middle.Y - planes.by, rz = m * middle.Z - planes.bz;
-        double cxx = yy * zz - yz * yz, cxy = xz * yz - xy * zz, cxz = xy * yz - xz * yy;
-        double cyy = xx * zz - xz * xz, cyz = xy * xz - xx * yz, czz = xx * yy - xy * xy;
-        double scale = 1.0 / (xx * cxx + xy * cxy + xz * cxz);
+        double cxx = syy * szz - syz * syz, cxy = sxz * syz - sxy * szz, cxz = sxy * syz - sxz * syy;
+        double cyy = sxx * szz - sxz * sxz, cyz = sxy * sxz - sxx * syz, czz = sxx * syy - sxy * sxy;
+        double scale = 1.0 / (sxx * cxx + sxy * cxy + sxz * cxz);
         Point3 best = new(scale * (cxx * rx + cxy * ry + cxz * rz), scale * (cxy * rx + cyy * ry + cyz * rz), scale * (cxz * rx + cyz * ry + czz * rz));
         cost = Math.Max(0.0, planes.At(best) / planes.area) + LengthShare * Dot(edge, edge);
         return best;
