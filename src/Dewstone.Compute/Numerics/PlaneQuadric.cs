@@ -32,8 +32,17 @@ internal struct PlaneQuadric
         double d = -Dot(n, p);
         return new PlaneQuadric
         {
-            xx = w * n.X * n.X, xy = w * n.X * n.Y, xz = w * n.X * n.Z, yy = w * n.Y * n.Y, yz = w * n.Y * n.Z, zz = w * n.Z * n.Z,
-            bx = w * n.X * d, by = w * n.Y * d, bz = w * n.Z * d, c = w * d * d, area = w,
+            xx = w * n.X * n.X,
+            xy = w * n.X * n.Y,
+            xz = w * n.X * n.Z,
+            yy = w * n.Y * n.Y,
+            yz = w * n.Y * n.Z,
+            zz = w * n.Z * n.Z,
+            bx = w * n.X * d,
+            by = w * n.Y * d,
+            bz = w * n.Z * d,
+            c = w * d * d,
+            area = w,
         };
     }
 

@@ -25,7 +25,14 @@ public sealed class SurfaceDistancesTests
         ReefShape shape = SampleUnits.Shape(SampleUnits.Plain(0.1, 0.08, 0.06) with { Rounding = new Length(r) });
         CellGrid grid = new()
         {
-            Nx = 50, Ny = 50, Nz = 40, CellsPerPitch = 1, CellsPerLayer = 1, Origin = default, CellMetres = 0.0025, CellHeightMetres = 0.0025,
+            Nx = 50,
+            Ny = 50,
+            Nz = 40,
+            CellsPerPitch = 1,
+            CellsPerLayer = 1,
+            Origin = default,
+            CellMetres = 0.0025,
+            CellHeightMetres = 0.0025,
         };
         UnitPlacement placement = new() { QuarterTurns = quarterTurns, Corner = new Point3(0.0117, 0.0094, bottom), UnitBox = shape.Box };
         TargetField target = Voxelizer.Voxelize(shape, placement, grid, Two, null, TestContext.Current.CancellationToken);

@@ -53,7 +53,7 @@ public sealed class SurfaceSetTests
     [Fact]
     public void Predicted_volume_is_that_of_the_hardened_cells()
     {
-        // A ball's cells, counted, are right to a part in some thousands (C. F. Gauss's circle problem in space); the surface to 0.4 %.
+        // The front is straight here, not a cliff: cells, counted, are right in the mean, and the surface lacks some 0.4 %.
         CompiledJob job = BallJob.Make(0.07);
 
         double cells = SolidMeasure.Measure(job.Target, job.Moisture, band: null).HardenedCubicMetres;
