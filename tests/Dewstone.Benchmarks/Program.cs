@@ -31,6 +31,12 @@ internal static class Program
             return;
         }
 
+        if (args is ["--table", "scaling"])
+        {
+            ScalingTable.Print();
+            return;
+        }
+
         if (args is ["--table", "needles"])
         {
             DeadNeedleTable.Print();
