@@ -25,6 +25,12 @@ internal static class Program
             return;
         }
 
+        if (args is ["--table", "inspection"])
+        {
+            InspectionTable.Print();
+            return;
+        }
+
         if (args is ["--table", "needles"])
         {
             DeadNeedleTable.Print();

@@ -99,8 +99,9 @@ internal sealed class NearestTriangle
     /// <param name="x">x, metres.</param>
     /// <param name="y">y, metres.</param>
     /// <param name="z">z, metres.</param>
+    /// <param name="atMost">A length, metres, that the distance is known not to exceed: the nearer, the fewer bins are looked into.</param>
     /// <returns>Metres; positive infinity for a mesh without triangles.</returns>
-    public double Distance(double x, double y, double z)
+    public double Distance(double x, double y, double z, double atMost = double.PositiveInfinity)
     {
         if (Count == 0)
         {
@@ -110,7 +111,7 @@ internal sealed class NearestTriangle
         // From a point beyond the bins the search starts at the nearest of them; what it is beyond only adds to the distance.
         int i = Math.Clamp(Bin(x - lowX), 0, nx - 1), j = Math.Clamp(Bin(y - lowY), 0, ny - 1), k = Math.Clamp(Bin(z - lowZ), 0, nz - 1);
         double inside = Math.Min(Math.Min(Inner(x - lowX, i), Inner(y - lowY, j)), Inner(z - lowZ, k));
-        double best = double.PositiveInfinity;
+        double best = atMost * atMost;
         int last = Math.Max(nx, Math.Max(ny, nz));
         for (int shell = 0; shell <= last; shell++)
         {
@@ -136,6 +137,12 @@ internal sealed class NearestTriangle
     {
         for (int c = Math.Max(0, k - shell); c <= Math.Min(nz - 1, k + shell); c++)
         {
+            double away = Beyond(z - lowZ, c);
+            if (away * away > best)
+            {
+                continue;
+            }
+
             bool face = Math.Abs(c - k) == shell;
             for (int b = Math.Max(0, j - shell); b <= Math.Min(ny - 1, j + shell); b++)
             {
@@ -143,7 +150,7 @@ internal sealed class NearestTriangle
                 int step = whole || shell == 0 ? 1 : 2 * shell;
                 for (int a = i - shell; a <= i + shell; a += step)
                 {
-                    if (a >= 0 && a < nx)
+                    if (a >= 0 && a < nx && IsNear(x - lowX, a, y - lowY, b, away, best))
                     {
                         best = SearchBin((c * ny + b) * nx + a, x, y, z, best);
                     }
@@ -152,6 +159,19 @@ internal sealed class NearestTriangle
         }
 
         return best;
+    }
+
+    // How far a bin, grown by the reach of its triangles, lies beyond a point along one axis; 0 within.
+    private double Beyond(double along, int index)
+    {
+        double low = index * (double)bin;
+        return Math.Max(0.0, Math.Max(low - along, along - low - bin) - reach);
+    }
+
+    private bool IsNear(double alongX, int a, double alongY, int b, double awayZ, double best)
+    {
+        double x = Beyond(alongX, a), y = Beyond(alongY, b);
+        return x * x + y * y + awayZ * awayZ <= best;
     }
 
     private double SearchBin(int index, double x, double y, double z, double best)
