@@ -25,9 +25,9 @@ internal static class Program
             return;
         }
 
-        if (args is ["--table", "inspection"])
+        if (args is ["--table", "inspection", ..])
         {
-            InspectionTable.Print();
+            InspectionTable.Print(args[2..]);
             return;
         }
 

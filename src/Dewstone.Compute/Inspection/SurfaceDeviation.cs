@@ -62,27 +62,28 @@ public static class SurfaceDeviation
     {
         CellGrid grid = hardened.Grid;
         SurfaceMesh hardenedMesh = hardened.Mesh(parallelism), wantedMesh = wanted.Mesh(parallelism);
-        NearestTriangle hardenedBins = new(hardenedMesh, 2.0 * grid.CellMetres), wantedBins = new(wantedMesh, 2.0 * grid.CellMetres);
-        var samples = new DeviationSamples(hardenedBins.Count + wantedBins.Count);
-        Chunks.Run(hardenedBins.Count, TrianglesTogether, parallelism, (first, end) =>
+        NearestTriangle nearest = new(hardenedMesh, grid.CellMetres);
+        var samples = new DeviationSamples(hardenedMesh.Count + wantedMesh.Count);
+        Chunks.Run(hardenedMesh.Count, TrianglesTogether, parallelism, (first, end) =>
         {
             for (int t = first; t < end; t++)
             {
-                (float x, float y, float z) = hardenedBins.Centre(t);
+                (float x, float y, float z) = hardenedMesh.Centre(t);
                 Point3 printer = new(grid.Origin.X + x, grid.Origin.Y + y, grid.Origin.Z + z);
                 bool pocket = DryPockets.IsAt(pockets, grid, x, y, z);
-                samples.Set(t, shape.SignedDistance(placement.ToUnit(printer)), hardenedBins.Area(t), pocket);
+                samples.Set(t, pocket ? 0.0 : shape.SignedDistance(placement.ToUnit(printer)), hardenedMesh.TriangleArea(t), pocket);
             }
         });
-        Chunks.Run(wantedBins.Count, TrianglesTogether, parallelism, (first, end) =>
+        Chunks.Run(wantedMesh.Count, TrianglesTogether, parallelism, (first, end) =>
         {
+            int triangle = 0;
             for (int t = first; t < end; t++)
             {
-                (float x, float y, float z) = wantedBins.Centre(t);
+                (float x, float y, float z) = wantedMesh.Centre(t);
                 int cell = hardened.CellAt(x, y, z);
-                double distance = hardenedBins.Distance(x, y, z, AtMost(hardened, cell, x, y, z));
+                double distance = nearest.Distance(x, y, z, ref triangle, AtMost(hardened, cell, x, y, z));
                 double sign = hardened.Distances[cell] < 0f ? 1.0 : -1.0;
-                samples.Set(hardenedBins.Count + t, sign * distance, wantedBins.Area(t), double.IsInfinity(distance));
+                samples.Set(hardenedMesh.Count + t, sign * distance, wantedMesh.TriangleArea(t), double.IsInfinity(distance));
             }
         });
         return new SurfaceDeviationReport
@@ -90,7 +91,7 @@ public static class SurfaceDeviation
             MeanMetres = samples.Mean(),
             Percentile95Metres = samples.Percentile(0.95),
             SignedMeanMetres = samples.SignedMean(),
-            PocketSquareMetres = samples.LeftOutArea(hardenedBins.Count),
+            PocketSquareMetres = samples.LeftOutArea(hardenedMesh.Count),
             DeepUnsetShare = DeepUnset(wanted, hardened),
             HardenedCubicMetres = hardenedMesh.Volume,
             TargetCubicMetres = wantedMesh.Volume,
@@ -100,15 +101,10 @@ public static class SurfaceDeviation
     // From the point to its cell's centre and on to the nearest corner of the mesh: never less than the distance to the mesh.
     private static double AtMost(SolidField solid, int cell, double x, double y, double z)
     {
-        double distance = Math.Abs(solid.Distances[cell]);
-        if (distance * RoundingRoom >= solid.Farthest)
-        {
-            return double.PositiveInfinity;
-        }
-
+        double far = Math.Abs(solid.Distances[cell]) * RoundingRoom;
         double dx = x - (cell % solid.Cells.Nx + 0.5) * solid.Size.Width, dy = y - (cell / solid.Cells.Nx % solid.Cells.Ny + 0.5) * solid.Size.Width;
         double dz = z - (cell / solid.Cells.Plane + 0.5) * solid.Size.Height;
-        return (distance + Math.Sqrt(dx * dx + dy * dy + dz * dz)) * RoundingRoom;
+        return far >= solid.Farthest ? double.PositiveInfinity : far + Math.Sqrt(dx * dx + dy * dy + dz * dz) * RoundingRoom;
     }
 
     private static double DeepUnset(SolidField wanted, SolidField hardened)

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Dewstone.Compute.Numerics;
 
 /// <summary>Squared distance along one axis to the nearest crossing of a level on that axis.</summary>
@@ -59,18 +61,33 @@ internal sealed class SurfaceScan(float level, float edge, float none, int width
         {
             ReadOnlySpan<float> here = field.Slice(start + i * stride, crossings.Length);
             Span<float> told = squared.Slice(start + i * stride, crossings.Length);
-            for (int x = 0; x < crossings.Length; x++)
-            {
-                if (before[x] >= level != here[x] >= level)
-                {
-                    crossings[x] = i - 1 + (level - before[x]) / (here[x] - before[x]);
-                }
-
-                float square = Square(i, crossings[x]);
-                told[x] = isFirst ? square : Math.Min(told[x], square);
-            }
-
+            Step(before, here, told, i, isFirst);
             before = here;
+        }
+    }
+
+    // One cell further along all lines; element by element, so the vector's width does not matter.
+    private void Step(ReadOnlySpan<float> before, ReadOnlySpan<float> here, Span<float> told, int at, bool isFirst)
+    {
+        Span<float> crossings = _crossings;
+        Vector<float> levels = new(level), back = new(at - 1f), place = new(at), edges = new(edge), most = new(none);
+        int x = 0;
+        for (; x + Vector<float>.Count <= crossings.Length; x += Vector<float>.Count)
+        {
+            Vector<float> a = new(before[x..]), b = new(here[x..]), crossing = new(crossings[x..]);
+            Vector<int> isCrossed = Vector.GreaterThanOrEqual(a, levels) ^ Vector.GreaterThanOrEqual(b, levels);
+            crossing = Vector.ConditionalSelect(isCrossed, back + (levels - a) / (b - a), crossing);
+            crossing.CopyTo(crossings[x..]);
+            Vector<float> way = (place - crossing) * edges, square = Vector.Min(way * way, most);
+            (isFirst ? square : Vector.Min(new Vector<float>(told[x..]), square)).CopyTo(told[x..]);
+        }
+
+        for (; x < crossings.Length; x++)
+        {
+            bool isCrossed = before[x] >= level != here[x] >= level;
+            crossings[x] = isCrossed ? at - 1f + (level - before[x]) / (here[x] - before[x]) : crossings[x];
+            float square = Square(at, crossings[x]);
+            told[x] = isFirst ? square : Math.Min(told[x], square);
         }
     }
 
