@@ -1,14 +1,15 @@
 using Dewstone.Compute.Geometry;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
+using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Inspection;
 
 /// <summary>Finds hollows that an animal may drop into and not get out of.</summary>
 /// <remarks>
-/// A cavity counts when it has one mouth, the mouth lies within 45 degrees of straight above its innermost part and by more than the animal's body depth,
-/// and the predicted clear opening is between once and <see cref="SnugFactor"/> times that depth: in with ease, no room to turn. A plain rule of ours, not
+/// A cavity counts when it has one mouth, the mouth lies within 45 degrees of straight above its innermost part, the bottom more than the animal's body depth
+/// below the mouth, and the predicted clear opening is between once and <see cref="SnugFactor"/> times that depth: in with ease, no room to turn. A plain rule of ours, not
 /// confirmed by a published source.
 /// </remarks>
 internal static class AnimalTrapCheck
@@ -30,11 +31,12 @@ internal static class AnimalTrapCheck
         foreach (OpeningPassage passage in passages)
         {
             ClearOpening clear = passage.Clear;
-            var drop = passage.MouthCentre - passage.Core;
+            Point3 up = passage.MouthCentre - passage.Core;
+            double drop = passage.MouthCentre.Z - passage.LowestMetres;
             bool isSnug = clear.PredictedMetres >= body && clear.PredictedMetres <= SnugFactor * body;
-            if (!clear.IsTunnel && passage.Mouths == 1 && isSnug && drop.Z > body && drop.Z > drop.Norm * Math.Sqrt(0.5))
+            if (!clear.IsTunnel && passage.Mouths == 1 && isSnug && drop > body && up.Z > up.Norm * Math.Sqrt(0.5))
             {
-                traps.Add(new AnimalTrap(clear.Name, clear.Key, clear.PredictedMetres, drop.Z, passage.MouthCentre));
+                traps.Add(new AnimalTrap(clear.Name, clear.Key, clear.PredictedMetres, drop, passage.MouthCentre));
             }
         }
 

@@ -50,7 +50,7 @@ internal sealed class OpeningPassages(ReefShape shape, UnitPlacement placement, 
         };
         if (RegionCells.Of(new OpeningRegion(shape, opening), placement, grid) is not { } cells)
         {
-            return new OpeningPassage(clear, opening, 0, default, default);
+            return new OpeningPassage(clear, 0, default, default, 0.0);
         }
 
         byte[] mouths = Mouths(opening, cells, isTunnel);
@@ -64,7 +64,7 @@ internal sealed class OpeningPassages(ReefShape shape, UnitPlacement placement, 
                 PredictedMetres = predicted?.Width ?? 0.0,
                 Narrowest = (predicted ?? drawn) is { } narrow ? UnitPoint(cells, narrow.NarrowestCell) : null,
             },
-            opening, pieces.Pieces.Count, Mean(cells, mouths, 1), Mean(cells, regions, PercolatingWidth.To));
+            pieces.Pieces.Count, Mean(cells, mouths, 1), Mean(cells, regions, PercolatingWidth.To), Lowest(cells));
     }
 
     // 1 in the cells of the opening's mouths.
@@ -159,6 +159,18 @@ internal sealed class OpeningPassages(ReefShape shape, UnitPlacement placement, 
         }
 
         return count == 0 ? default : sum * (1.0 / count);
+    }
+
+    private double Lowest(RegionCells cells)
+    {
+        double lowest = double.PositiveInfinity;
+        for (int cell = 0; cell < cells.Depths.Length; cell++)
+        {
+            bool isLoose = cells.Depths[cell] > 0f && hardened.Distances[cells.InGrid(cell)] > 0f;
+            lowest = isLoose ? Math.Min(lowest, UnitPoint(cells, cell).Z) : lowest;
+        }
+
+        return lowest;
     }
 
     private bool IsInside(Point3 p)

@@ -11,7 +11,8 @@ namespace Dewstone.Compute.Inspection;
 /// <remarks>
 /// Of the wanted solid in a zone, all that lies deeper than <see cref="SurfaceDeviation.DeepMetres"/> below the wanted surface should have set. Over a strap the
 /// zone is <see cref="StrapMetres"/> wide and <see cref="BearingMetres"/> high along its line under the unit; around an insert it reaches
-/// <see cref="CoverMetres"/> beyond the embedded length on all sides. These three are common practice, no source.
+/// <see cref="CoverMetres"/> beyond the embedded length on all sides. A lifting place is at fault when more than <see cref="LiftingShare"/> of it stays loose;
+/// less is a warning. All of these are common practice, no source.
 /// </remarks>
 internal static class SoundZoneCheck
 {
@@ -23,6 +24,9 @@ internal static class SoundZoneCheck
 
     /// <summary>Cover of an insert, metres.</summary>
     public const double CoverMetres = 0.05;
+
+    /// <summary>Share of a lifting place that may stay loose with no more than a warning, 1.</summary>
+    public const double LiftingShare = 0.05;
 
     /// <summary>Checks.</summary>
     /// <param name="job">The unit.</param>
@@ -100,6 +104,9 @@ internal static class SoundZoneCheck
         return kind.At(
             $"{zone.Name}: {zone.UnsetCubicMetres * 1e6:0.#} mL deeper than {SurfaceDeviation.DeepMetres * 1e3:0} mm stay loose ({100.0 * zone.UnsetShare:0.##} %), about {Wording.Place(zone.Where!.Value)}",
             zone.IsLifting ? "move it, give the place more water, or lift another way" : "give it more water or a finer pitch, or see on the plates whether the place matters",
-            zone.Key) with { Where = zone.Where };
+            zone.Key) with
+        {
+            Severity = zone.IsLifting && zone.UnsetShare > LiftingShare ? Severity.Error : Severity.Warning, Where = zone.Where,
+        };
     }
 }

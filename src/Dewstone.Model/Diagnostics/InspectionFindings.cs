@@ -68,8 +68,8 @@ public static class InspectionFindings
 
     /// <summary>Loose mix at a lifting place.</summary>
     public static FindingKind LiftingUnset { get; } = new(
-        "DW3028", Severity.Error, "Lifting place not hardened throughout",
-        "Deeper than 20 mm below the wanted surface some of the solid over a strap (60 mm wide, 100 mm up) or around an insert (its embedment and 50 mm of cover) stays loose.",
+        "DW3028", Severity.Warning, "Lifting place not hardened throughout",
+        "Deeper than 20 mm below the wanted surface some of the solid over a strap (60 mm wide, 100 mm up) or around an insert (its embedment and 50 mm of cover) stays loose. An error when it is more than 5 % of that solid.",
         "The unit hangs by these places.",
         "Move the strap or insert, give the place more water, or use another way of lifting.", "", Practice);
 

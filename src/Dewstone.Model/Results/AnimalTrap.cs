@@ -7,6 +7,6 @@ namespace Dewstone.Model.Results;
 /// <param name="Name">Name of the cavity.</param>
 /// <param name="Key">Where it stands in the description.</param>
 /// <param name="ClearMetres">Predicted clear opening of its only mouth, metres.</param>
-/// <param name="DropMetres">From its mouth down to its innermost part, metres.</param>
+/// <param name="DropMetres">From its mouth down to its bottom, metres.</param>
 /// <param name="Where">The mouth, metres, unit frame.</param>
 public sealed record AnimalTrap(string Name, KeyPath Key, double ClearMetres, double DropMetres, Point3 Where);

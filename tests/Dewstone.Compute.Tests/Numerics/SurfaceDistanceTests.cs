@@ -34,20 +34,27 @@ public sealed class SurfaceDistanceTests
         }
     }
 
-    /// <summary>Ball of radius R: R less the way from its middle (closed form), up to h^2 / (8 d) too long; within 0.02 of a cell from six cells off.</summary>
+    /// <summary>
+    /// Ball of radius R = 14.4: R less the way from its middle (closed form). The corners of the mesh stand at most sqrt(1/2) of a cell beside the nearest point
+    /// of the ball, which makes a distance d too long by up to 1/4 (1/d + 1/R) outside and 1/4 (1/d - 1/R) inside; the ball bends by 1 / (8 R) between
+    /// them, seen along an edge at most sqrt(3) times that.
+    /// </summary>
     [Fact]
     public void Distance_to_a_ball_is_the_radius_less_the_way_from_its_middle()
     {
+        const double Radius = 14.4;
         GridShape shape = new(50, 48, 46);
-        float[] field = Solids.BallField(shape, 25.3, 24.1, 22.7, 14.4);
+        float[] field = Solids.BallField(shape, 25.3, 24.1, 22.7, Radius);
 
         float[] found = Of((field, shape), CellSize.Unit);
 
         for (int cell = 0; cell < field.Length; cell++)
         {
-            double far = Math.Abs(field[cell]);
-            double tolerance = far >= 6.0 ? 0.03 : far >= 2.0 ? 0.1 : 0.6;
-            Assert.InRange(Math.Abs(found[cell]), far - 0.03, far + tolerance);
+            double far = Math.Abs(field[cell]), bend = field[cell] < 0f ? 1.0 / Radius : -1.0 / Radius, sag = Math.Sqrt(3.0) / (8.0 * Radius);
+            if (far >= 1.0)
+            {
+                Assert.InRange(Math.Abs(found[cell]), far - sag, far + 0.25 * (1.0 / far + bend) + sag);
+            }
         }
     }
 
