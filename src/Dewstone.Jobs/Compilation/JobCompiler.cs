@@ -78,6 +78,9 @@ public static class JobCompiler
         progress?.Report(new Progress("inspection", 0.0));
         RequirementReport requirements = RequirementCheck.Check(job, predicted.Solid, predicted.Estimate);
         findings.AddRange(requirements.Findings);
+        InspectionReport inspection = Inspector.Inspect(
+            job, shape.Shape, placement, target, predicted.Moisture, predicted.Solid, predicted.SurfaceExponent, parallelism, cancellation);
+        findings.AddRange(inspection.Findings);
 
         CompiledJob compiled = new()
         {
@@ -93,7 +96,8 @@ public static class JobCompiler
             Moisture = predicted.Moisture,
             Solid = predicted.Solid,
             Estimate = predicted.Estimate,
-            Requirements = findings.Place(requirements.Results),
+            Inspection = inspection,
+            Requirements = findings.Place([.. requirements.Results, .. inspection.Requirements]),
             Findings = findings.Items,
             Accepted = options.Accept,
             Inputs = read.Inputs,
