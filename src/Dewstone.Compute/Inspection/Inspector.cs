@@ -1,7 +1,6 @@
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Numerics;
 using Dewstone.Model.Description;
-using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 

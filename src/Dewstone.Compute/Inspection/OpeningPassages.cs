@@ -1,6 +1,5 @@
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Numerics;
-using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;

@@ -1,7 +1,6 @@
 using Dewstone.Compute.Geometry;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
-using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 

@@ -1,7 +1,6 @@
 using Dewstone.Compute.Numerics;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
-using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Inspection;
