@@ -102,10 +102,17 @@ public static class WettingFindings
         "Clear and calibrate the needles, leave `place` free so that the unit can be turned or moved, or judge the plates and release the finding.",
         "column,row,...,state,... / 5,7,...,blocked,...");
 
+    /// <summary>Doses left out because they would set lumps of their own.</summary>
+    public static FindingKind StrayDoses { get; } = new(
+        "DW3034", Severity.Note, "Stray doses left out",
+        "Some doses, for slivers of a rounded edge or of the relief, would have set lumps that hang on nothing. They were left out and the solid predicted again.",
+        "A lump of one dose falls off when the unit is dug out and ends in the loose mix that is spread again.",
+        "Nothing to do.");
+
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         AboveMost, AbovePores, BelowLeast, AboveSaturation, LeanDose, NoDoses, WaterRefused, WindowTouched, NothingHardened, ShapeMatchBelow,
-        WaterCementOutside, CorrectionStalled, BlockedNeedleLoss,
+        WaterCementOutside, CorrectionStalled, BlockedNeedleLoss, StrayDoses,
     ];
 }
