@@ -2,7 +2,6 @@ using System.CommandLine;
 using Dewstone.Cli.Rendering;
 using Dewstone.Jobs.Verification;
 using Dewstone.Model.Diagnostics;
-using Dewstone.Model.Results;
 
 namespace Dewstone.Cli.Commands;
 

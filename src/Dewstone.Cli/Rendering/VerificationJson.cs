@@ -1,6 +1,4 @@
-using System.Text.Json;
 using Dewstone.Jobs.Verification;
-using Dewstone.Model.Diagnostics;
 
 namespace Dewstone.Cli.Rendering;
 

@@ -20,6 +20,6 @@ public sealed partial record ComparedFinding(string Code, string Level, string M
 
     private static string Unnamed(string message) => Quoted().Replace(message, "\"\"");
 
-    [GeneratedRegex("\"[^\"]*\"|`[^`]*`")]
+    [GeneratedRegex("\"[^\"]*\"|`[^`]*`", RegexOptions.NonBacktracking)]
     private static partial Regex Quoted();
 }

@@ -127,10 +127,10 @@ public static class ComparedJobs
         }
     }
 
-    private static IReadOnlyList<(string Name, double? Value)> Figures(ReadOnlyMemory<byte> totals, ReadOnlyMemory<byte> estimate)
+    private static List<(string Name, double? Value)> Figures(ReadOnlyMemory<byte> totals, ReadOnlyMemory<byte> estimate)
     {
         using JsonDocument all = JsonDocument.Parse(totals), costs = JsonDocument.Parse(estimate);
-        List<(string, double?)> figures =
+        List<(string Name, double? Value)> figures =
         [
             .. all.RootElement.EnumerateObject().Select(f => (f.Name, f.Value.ValueKind == JsonValueKind.Number ? f.Value.GetDouble() : (double?)null)),
         ];

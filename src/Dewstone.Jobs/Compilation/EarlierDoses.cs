@@ -5,7 +5,6 @@ using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
-using Dewstone.Model.Results;
 using Dewstone.Reading.Job;
 
 namespace Dewstone.Jobs.Compilation;

@@ -8,7 +8,7 @@ public sealed class ApprovedDesigns
 {
     private readonly HashSet<(Fingerprint Design, Fingerprint? Job)> entries;
 
-    private ApprovedDesigns(HashSet<(Fingerprint Design, Fingerprint? Job)> entries) => this.entries = entries;
+    private ApprovedDesigns(HashSet<(Fingerprint Design, Fingerprint? Job)> listed) => entries = listed;
 
     /// <summary>Reads a list.</summary>
     /// <param name="text">Whole text.</param>
@@ -19,7 +19,7 @@ public sealed class ApprovedDesigns
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(findings);
-        HashSet<(Fingerprint, Fingerprint?)> entries = [];
+        HashSet<(Fingerprint, Fingerprint?)> listed = [];
         int number = 0;
         bool sound = true;
         foreach (string line in text.Split('\n'))
@@ -35,7 +35,7 @@ public sealed class ApprovedDesigns
             Fingerprint job = default;
             if (words.Length <= 2 && Fingerprint.TryParse(words[0], out Fingerprint design) && (words.Length < 2 || Fingerprint.TryParse(words[1], out job)))
             {
-                entries.Add((design, words.Length < 2 ? null : job));
+                listed.Add((design, words.Length < 2 ? null : job));
                 continue;
             }
 
@@ -46,7 +46,7 @@ public sealed class ApprovedDesigns
                 location: new SourceLocation(file, number, line.Length - line.TrimStart().Length + 1)));
         }
 
-        return sound ? new ApprovedDesigns(entries) : null;
+        return sound ? new ApprovedDesigns(listed) : null;
     }
 
     /// <summary>Whether this very job is listed, with its design.</summary>

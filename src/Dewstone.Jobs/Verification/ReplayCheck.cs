@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
 using Dewstone.Compute.Geometry;
-using Dewstone.Compute.Sequencing;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Json;

@@ -1,7 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
 using Dewstone.Model.Diagnostics;
-using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 using Dewstone.Reading.Tables;
 

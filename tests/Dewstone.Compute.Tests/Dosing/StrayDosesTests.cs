@@ -1,6 +1,5 @@
 using Dewstone.Compute.Dosing;
 using Dewstone.Model.Lattices;
-using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Tests.Dosing;
