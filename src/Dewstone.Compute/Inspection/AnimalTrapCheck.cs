@@ -50,6 +50,7 @@ internal static class AnimalTrapCheck
         string hollows = traps.Count > 1 ? $" ({traps.Count} hollows)" : "";
         return InspectionFindings.AnimalTrap.At(
             $"\"{first.Name}\"{hollows} opens upwards only, {UnitKeys.Millimetres(first.ClearMetres)} clear at {Wording.Place(first.Where)}: an animal {UnitKeys.Millimetres(body)} deep gets in and may not get out (not confirmed by a published source)",
-            "give it a second mouth, a mouth to the side, or a wider one", first.Key) with { Where = first.Where };
+            "give it a second mouth, a mouth to the side, or a wider one", first.Key) with
+        { Where = first.Where };
     }
 }

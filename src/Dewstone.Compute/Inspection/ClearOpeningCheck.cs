@@ -46,8 +46,14 @@ internal static class ClearOpeningCheck
         {
             RequirementResult result = new()
             {
-                Id = RequirementIds.Clear, Feature = worst.Name, Key = key.Key("clear"), Quantity = "clear opening", Op = ">=", Limit = least,
-                Value = worst.PredictedMetres, Unit = "m",
+                Id = RequirementIds.Clear,
+                Feature = worst.Name,
+                Key = key.Key("clear"),
+                Quantity = "clear opening",
+                Op = ">=",
+                Limit = least,
+                Value = worst.PredictedMetres,
+                Unit = "m",
             };
             results.Add(result);
             if (!result.Met)
@@ -65,7 +71,8 @@ internal static class ClearOpeningCheck
             string of = own.Count > 1 ? $" {closed} of its {own.Count} hollows let" : " lets";
             findings.Add(InspectionFindings.OpeningClosed.At(
                 $"\"{first.Name}\" sets shut:{of} nothing through, where {UnitKeys.Millimetres(first.WantedMetres)} was drawn{At(first)}",
-                "draw it wider, or move it by half a pitch", key) with { Where = first.Narrowest });
+                "draw it wider, or move it by half a pitch", key) with
+            { Where = first.Narrowest });
         }
     }
 
@@ -74,7 +81,8 @@ internal static class ClearOpeningCheck
     private static Diagnostic Below(ClearOpening worst, RequirementResult result) =>
         InspectionFindings.ClearBelow.At(
             $"\"{worst.Name}\" lets {UnitKeys.Millimetres(worst.PredictedMetres)} through{At(worst)}; {UnitKeys.Millimetres(result.Limit)} is required and {UnitKeys.Millimetres(worst.WantedMetres)} was drawn",
-            $"draw it {UnitKeys.Millimetres(-result.Margin)} wider, or lower clear", result.Key) with { Where = worst.Narrowest };
+            $"draw it {UnitKeys.Millimetres(-result.Margin)} wider, or lower clear", result.Key) with
+        { Where = worst.Narrowest };
 
     private static string At(ClearOpening opening) => opening.Narrowest is { } place ? $" at {Wording.Place(place)}" : "";
 }

@@ -36,8 +36,13 @@ internal static class LoosePieceCheck
         {
             results.Add(new RequirementResult
             {
-                Id = RequirementIds.MaxLoosePieces, Key = Wording.Require("loose_pieces.max"), Quantity = "loose pieces, crumbs not counted",
-                Op = "<=", Limit = most, Value = pieces.Count, Unit = "1",
+                Id = RequirementIds.MaxLoosePieces,
+                Key = Wording.Require("loose_pieces.max"),
+                Quantity = "loose pieces, crumbs not counted",
+                Op = "<=",
+                Limit = most,
+                Value = pieces.Count,
+                Unit = "1",
             });
         }
 
@@ -49,7 +54,8 @@ internal static class LoosePieceCheck
                 "thicken the wall it should hang by, or move the opening beside it by half a pitch",
                 isError ? results[0].Key : new KeyPath(DescriptionKind.Unit, "box")) with
             {
-                Severity = isError ? Severity.Error : Severity.Warning, Where = pieces[0].Centre,
+                Severity = isError ? Severity.Error : Severity.Warning,
+                Where = pieces[0].Centre,
             });
         }
 
@@ -57,7 +63,8 @@ internal static class LoosePieceCheck
         {
             findings.Add(InspectionFindings.Crumbs.At(
                 $"{crumbs.Count} crumbs of hardened mix below {crumb * 1e6:0.#} mL, {report.CrumbKilograms:0.###} kg together",
-                "sieve the loose mix before it is spread again", new KeyPath(DescriptionKind.Unit, "box")) with { Where = crumbs[0].Centre });
+                "sieve the loose mix before it is spread again", new KeyPath(DescriptionKind.Unit, "box")) with
+            { Where = crumbs[0].Centre });
         }
 
         return new Checked<LoosePiecesReport>(report, results, findings);

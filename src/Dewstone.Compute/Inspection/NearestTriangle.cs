@@ -4,8 +4,8 @@ namespace Dewstone.Compute.Inspection;
 
 /// <summary>Exact distance from a point to the nearest triangle of a mesh, by bins of triangle centres with the box around each bin's triangles.</summary>
 /// <remarks>
-/// All bins that can hold a triangle nearer than the best found are looked into: those within that distance and the longest reach of a triangle from its
-/// centre. Nearest point of a triangle by Voronoi regions of its corners and edges (Ericson, "Real-Time Collision Detection", 2005, section 5.1.5; from
+/// All bins that can hold a triangle nearer than the best found are looked into: those within that distance and the farthest that a triangle hangs over
+/// its bin. Bins of the size of the cells stand between cell centres, as the triangles of <see cref="IsoSurface"/> do, so that none hangs over. Nearest point of a triangle by Voronoi regions of its corners and edges (Ericson, "Real-Time Collision Detection", 2005, section 5.1.5; from
 /// memory).
 /// </remarks>
 internal sealed class NearestTriangle
@@ -34,22 +34,16 @@ internal sealed class NearestTriangle
         triangles = mesh.Triangles;
         bin = (float)binMetres;
         Count = mesh.Count;
-        float[] centres = new float[triangles.Length];
         float highX = float.NegativeInfinity, highY = highX, highZ = highX;
         (lowX, lowY, lowZ) = (float.PositiveInfinity, float.PositiveInfinity, float.PositiveInfinity);
         for (int t = 0; t < Count; t++)
         {
             (float x, float y, float z) = mesh.Centre(t);
-            (centres[3 * t], centres[3 * t + 1], centres[3 * t + 2]) = (x, y, z);
             (lowX, lowY, lowZ) = (Math.Min(lowX, x), Math.Min(lowY, y), Math.Min(lowZ, z));
             (highX, highY, highZ) = (Math.Max(highX, x), Math.Max(highY, y), Math.Max(highZ, z));
-            for (int corner = 0; corner < 3; corner++)
-            {
-                ReadOnlySpan<float> at = Corner(t, corner);
-                reach = Math.Max(reach, Math.Max(Math.Abs(at[0] - x), Math.Max(Math.Abs(at[1] - y), Math.Abs(at[2] - z))));
-            }
         }
 
+        (lowX, lowY, lowZ) = (Between(lowX), Between(lowY), Between(lowZ));
         (nx, ny, nz) = Count == 0 ? (0, 0, 0) : (Bin(highX - lowX) + 1, Bin(highY - lowY) + 1, Bin(highZ - lowZ) + 1);
         starts = new int[nx * ny * nz + 1];
         order = new int[Count];
@@ -57,8 +51,15 @@ internal sealed class NearestTriangle
         var bins = new int[Count];
         for (int t = 0; t < Count; t++)
         {
-            bins[t] = (Bin(centres[3 * t + 2] - lowZ) * ny + Bin(centres[3 * t + 1] - lowY)) * nx + Bin(centres[3 * t] - lowX);
+            (float x, float y, float z) = mesh.Centre(t);
+            (int i, int j, int k) = (Bin(x - lowX), Bin(y - lowY), Bin(z - lowZ));
+            bins[t] = (k * ny + j) * nx + i;
             starts[bins[t] + 1]++;
+            for (int corner = 0; corner < 3; corner++)
+            {
+                ReadOnlySpan<float> at = Corner(t, corner);
+                reach = Math.Max(reach, Math.Max(Over(at[0] - lowX, i), Math.Max(Over(at[1] - lowY, j), Over(at[2] - lowZ, k))));
+            }
         }
 
         for (int b = 0; b + 1 < starts.Length; b++)
@@ -162,7 +163,12 @@ internal sealed class NearestTriangle
         return dx * dx + dy * dy + dz * dz;
     }
 
-    // How far a bin, grown by the reach of its triangles, lies beyond a point along one axis; 0 within.
+    // The nearest place below that lies half a bin off a whole number of bins.
+    private float Between(float low) => float.IsFinite(low) ? (MathF.Floor(low / bin - 0.5f) + 0.5f) * bin : 0f;
+
+    private double Over(double along, int index) => Math.Max(index * (double)bin - along, along - (index + 1) * (double)bin);
+
+    // How far a bin, grown by what its triangles hang over, lies beyond a point along one axis; 0 within.
     private double Beyond(double along, int index)
     {
         double low = index * (double)bin;

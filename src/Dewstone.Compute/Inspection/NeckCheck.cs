@@ -42,7 +42,13 @@ internal static class NeckCheck
         report = report with { LeastNeckMetres = least, ThinPlaces = places };
         RequirementResult result = new()
         {
-            Id = RequirementIds.MinWall, Key = Wording.Require("wall.min"), Quantity = "least neck", Op = ">=", Limit = wall, Value = least, Unit = "m",
+            Id = RequirementIds.MinWall,
+            Key = Wording.Require("wall.min"),
+            Quantity = "least neck",
+            Op = ">=",
+            Limit = wall,
+            Value = least,
+            Unit = "m",
         };
         return new Checked<WallReport>(report, [result], places.Count == 0 ? [] : [Thin(places, result)]);
     }
@@ -56,6 +62,7 @@ internal static class NeckCheck
         return InspectionFindings.ThinWall.At(
             $"{what} {UnitKeys.Millimetres(worst.ThicknessMetres)} at {Wording.Place(worst.Where)}, {UnitKeys.Millimetres(result.Limit)} is required; {hangs} {Wording.Piece(worst.Piece)}{others}",
             "thicken the wall there, move the openings beside it apart, or lower wall.min if it carries nothing",
-            result.Key) with { Where = worst.Where };
+            result.Key) with
+        { Where = worst.Where };
     }
 }

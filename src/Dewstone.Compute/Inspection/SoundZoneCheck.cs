@@ -105,7 +105,8 @@ internal static class SoundZoneCheck
             zone.IsLifting ? "move it, give the place more water, or lift another way" : "give it more water or a finer pitch, or see on the plates whether the place matters",
             zone.Key) with
         {
-            Severity = zone.IsLifting && zone.UnsetShare > LiftingShare ? Severity.Error : Severity.Warning, Where = zone.Where,
+            Severity = zone.IsLifting && zone.UnsetShare > LiftingShare ? Severity.Error : Severity.Warning,
+            Where = zone.Where,
         };
     }
 }

@@ -21,7 +21,7 @@ public static class SurfaceDeviation
     private const int TrianglesTogether = 4096;
 
     /// <summary>Room for the rounding of single precision, 1.</summary>
-    private const double RoundingRoom = 1.0 + 1e-5;
+    private const double RoundingRoom = 1.0 + 1e-4;
 
     /// <summary>Measures.</summary>
     /// <param name="shape">Wanted solid.</param>
@@ -81,7 +81,7 @@ public static class SurfaceDeviation
             {
                 (float x, float y, float z) = wantedMesh.Centre(t);
                 int cell = hardened.CellAt(x, y, z);
-                double distance = nearest.Distance(x, y, z, ref triangle, AtMost(hardened, cell, x, y, z));
+                double distance = nearest.Distance(x, y, z, ref triangle, AtMost(hardened, x, y, z));
                 double sign = hardened.Distances[cell] < 0f ? 1.0 : -1.0;
                 samples.Set(hardenedMesh.Count + t, sign * distance, wantedMesh.TriangleArea(t), double.IsInfinity(distance));
             }
@@ -98,13 +98,22 @@ public static class SurfaceDeviation
         };
     }
 
-    // From the point to its cell's centre and on to the nearest corner of the mesh: never less than the distance to the mesh.
-    private static double AtMost(SolidField solid, int cell, double x, double y, double z)
+    // By way of one of the eight cell centres around the point to the nearest corner of the mesh: never less than the distance to the mesh.
+    private static double AtMost(SolidField solid, double x, double y, double z)
     {
-        double far = Math.Abs(solid.Distances[cell]) * RoundingRoom;
-        double dx = x - (cell % solid.Cells.Nx + 0.5) * solid.Size.Width, dy = y - (cell / solid.Cells.Nx % solid.Cells.Ny + 0.5) * solid.Size.Width;
-        double dz = z - (cell / solid.Cells.Plane + 0.5) * solid.Size.Height;
-        return far >= solid.Farthest ? double.PositiveInfinity : far + Math.Sqrt(dx * dx + dy * dy + dz * dz) * RoundingRoom;
+        (GridShape cells, CellSize size) = (solid.Cells, solid.Size);
+        int i = (int)Math.Floor(x / size.Width - 0.5), j = (int)Math.Floor(y / size.Width - 0.5), k = (int)Math.Floor(z / size.Height - 0.5);
+        double least = double.PositiveInfinity;
+        for (int corner = 0; corner < 8; corner++)
+        {
+            int a = Math.Clamp(i + (corner & 1), 0, cells.Nx - 1), b = Math.Clamp(j + (corner >> 1 & 1), 0, cells.Ny - 1);
+            int c = Math.Clamp(k + (corner >> 2), 0, cells.Nz - 1);
+            double far = Math.Abs(solid.Distances[cells.Index(a, b, c)]);
+            double dx = x - (a + 0.5) * size.Width, dy = y - (b + 0.5) * size.Width, dz = z - (c + 0.5) * size.Height;
+            least = far * RoundingRoom < solid.Farthest ? Math.Min(least, far + Math.Sqrt(dx * dx + dy * dy + dz * dz)) : least;
+        }
+
+        return least * RoundingRoom;
     }
 
     private static double DeepUnset(SolidField wanted, SolidField hardened)

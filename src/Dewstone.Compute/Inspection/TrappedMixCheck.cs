@@ -34,8 +34,13 @@ internal static class TrappedMixCheck
         {
             results.Add(new RequirementResult
             {
-                Id = RequirementIds.MaxTrappedMix, Key = Wording.Require("trapped_mix.max"), Quantity = "loose mix that cannot be got out",
-                Op = "<=", Limit = most.Kilograms, Value = report.Kilograms, Unit = "kg",
+                Id = RequirementIds.MaxTrappedMix,
+                Key = Wording.Require("trapped_mix.max"),
+                Quantity = "loose mix that cannot be got out",
+                Op = "<=",
+                Limit = most.Kilograms,
+                Value = report.Kilograms,
+                Unit = "kg",
             });
         }
 
@@ -51,7 +56,8 @@ internal static class TrappedMixCheck
             "open the pocket to a face, widen the way in, or give more water where dry pockets stay inside a wall",
             isError ? results[0].Key : new KeyPath(DescriptionKind.Unit, "box")) with
         {
-            Severity = isError ? Severity.Error : Severity.Warning, Where = pockets[0].Centre,
+            Severity = isError ? Severity.Error : Severity.Warning,
+            Where = pockets[0].Centre,
         };
         return new Checked<TrappedMixReport>(report, results, [finding]);
     }

@@ -46,7 +46,8 @@ internal static class WaterCementCheck
         Diagnostic finding = InspectionFindings.SkinOutside.At(
             $"{100.0 * (1.0 - report.SkinShareOutside):0.#} % of the outermost {SkinMetres * 1e3:0} mm has water/cement {band.Min:0.###} to {band.Max:0.###} (mean {report.SkinMean:0.###}); {100.0 * band.Share:0.#} % is asked of the whole{where}",
             "correct the doses near the surface, or allow for the wear when walls are drawn",
-            Wording.Require("water_cement")) with { Where = report.Largest };
+            Wording.Require("water_cement")) with
+        { Where = report.Largest };
         return new Checked<WaterCementReport?>(report, [], [finding]);
     }
 

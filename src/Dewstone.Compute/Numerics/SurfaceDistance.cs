@@ -7,8 +7,9 @@ namespace Dewstone.Compute.Numerics;
 /// The surface is stood for by the points at which it crosses the edges between neighbouring cell centres, the corners of the mesh of
 /// <see cref="IsoSurface"/>; the distance to the nearest of these points is exact. All points on edges along one axis lie in rows of cell
 /// centres along the other two, so each of the three families has a separable squared distance (Saito and Toriwaki 1994, as in
-/// <see cref="DistanceTransform"/>). Points stand about a cell apart, so a distance d reads up to h^2 / (8 d) too long for h the cell edge:
-/// a hundredth of a cell from a dozen cells off, and up to half a cell on the surface itself. Single precision; the same bits for any
+/// <see cref="DistanceTransform"/>). A flat surface has such a point within sqrt(3)/2 of a cell edge h of any place on it (farthest when it
+/// faces along a face's diagonal), so a distance d reads up to 3 h^2 / (8 d) too long: a thirtieth of a cell from a dozen cells off, and most
+/// of a cell on the surface itself. Single precision; the same bits for any
 /// number of threads.
 /// </remarks>
 public static class SurfaceDistance
