@@ -52,6 +52,6 @@ public sealed partial class CorrectionTests
         return JsonDocument.Parse(answer.Output).RootElement.GetProperty("units")[0].GetProperty("dosing");
     }
 
-    [GeneratedRegex(@"misfit ([0-9.]+) L at ([0-9]+) cells a voxel")]
+    [GeneratedRegex(@"dosing, misfit ([0-9.]+) L at ([0-9]+) cells a voxel", RegexOptions.NonBacktracking)]
     private static partial Regex MisfitLine();
 }
