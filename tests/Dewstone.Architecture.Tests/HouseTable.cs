@@ -19,7 +19,7 @@ internal static class HouseTable
         ["Dewstone.Model"] = [],
         ["Dewstone.Reading"] = ["Sep", "YamlDotNet"],
         ["Dewstone.Compute"] = ["MathNet.Numerics"],
-        ["Dewstone.Jobs"] = ["SharpGLTF.Core", "SixLabors.ImageSharp"],
+        ["Dewstone.Jobs"] = ["JsonSchema.Net", "SharpGLTF.Core", "SixLabors.ImageSharp"],
         ["Dewstone.Cli"] = ["Spectre.Console", "System.CommandLine"],
     };
 
@@ -50,8 +50,9 @@ internal static class HouseTable
     {
         ["Emission"] = [],
         ["Compilation"] = ["Emission"],
-        ["Comparison"] = ["Emission"],
         ["Folders"] = ["Emission"],
+        ["Comparison"] = ["Emission", "Folders"],
+        ["Verification"] = ["Emission", "Compilation", "Folders"],
         ["Resuming"] = ["Emission", "Compilation", "Folders"],
     };
 }

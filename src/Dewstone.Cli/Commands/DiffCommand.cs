@@ -4,7 +4,6 @@ using Dewstone.Cli.Rendering;
 using Dewstone.Jobs.Comparison;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
-using Dewstone.Jobs.Emission.Pictures.Differences;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 using Dewstone.Reading;

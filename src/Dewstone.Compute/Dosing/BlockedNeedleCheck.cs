@@ -24,7 +24,7 @@ public static class BlockedNeedleCheck
     /// <param name="lattice">Needle positions.</param>
     /// <param name="target">Wanted solid on the cells.</param>
     /// <param name="moisture">What hardens, on the same cells.</param>
-    /// <returns>DW3030 when wanted solid in the voxels of blocked needles stays loose; empty otherwise.</returns>
+    /// <returns>DW3015 when wanted solid in the voxels of blocked needles stays loose; empty otherwise.</returns>
     public static IReadOnlyList<Diagnostic> Check(
         JobDescription job, ReefShape shape, UnitPlacement placement, Lattice lattice, TargetField target, MoistureResult moisture)
     {

@@ -5,6 +5,9 @@ namespace Dewstone.Compute.Numerics;
 /// <summary>Places the corners of a surface on the grid edges it crosses.</summary>
 internal sealed class SurfaceVertices(BitRows bits, SurfaceCount count, float[] field, GridShape shape, CellSize size, float level)
 {
+    /// <summary>How far corners keep from the samples, share of an edge: where a sample has the level, the surface's corners on its edges would be one point.</summary>
+    private const float Apart = 1e-3f;
+
     private readonly float _width = (float)size.Width;
     private readonly float _height = (float)size.Height;
 
@@ -59,6 +62,6 @@ internal sealed class SurfaceVertices(BitRows bits, SurfaceCount count, float[] 
 
         float first = field[shape.Index(x - 1, y - 1, z - 1)];
         float second = field[shape.Index(x + dx - 1, y + dy - 1, z + dz - 1)];
-        return (level - first) / (second - first);
+        return Math.Clamp((level - first) / (second - first), Apart, 1f - Apart);
     }
 }

@@ -96,7 +96,7 @@ public static class WettingFindings
 
     /// <summary>Wanted solid that stays loose at blocked needles.</summary>
     public static FindingKind BlockedNeedleLoss { get; } = new(
-        "DW3030", Severity.Warning, "Solid lost at blocked needles",
+        "DW3015", Severity.Warning, "Solid lost at blocked needles",
         "Blocked needles give no water. Their neighbours give more, as far as the limits and the spreading of water allow; what is named here stays loose all the same.",
         "A dry channel runs through every layer under such a needle. It may cut a wall in two while the whole unit still looks much as drawn.",
         "Clear and calibrate the needles, leave `place` free so that the unit can be turned or moved, or judge the plates and release the finding.",
@@ -104,7 +104,7 @@ public static class WettingFindings
 
     /// <summary>Doses left out because they would set lumps of their own.</summary>
     public static FindingKind StrayDoses { get; } = new(
-        "DW3034", Severity.Note, "Stray doses left out",
+        "DW3016", Severity.Note, "Stray doses left out",
         "Some doses, for slivers of a rounded edge or of the relief, would have set lumps that hang on nothing. They were left out and the solid predicted again.",
         "A lump of one dose falls off when the unit is dug out and ends in the loose mix that is spread again.",
         "Nothing to do.");

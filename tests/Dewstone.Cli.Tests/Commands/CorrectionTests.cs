@@ -33,7 +33,7 @@ public sealed partial class CorrectionTests
         Words.Answer answer = await Words.Run("check", yard.UnitFile);
         (int Cells, double Litres)[] told =
         [
-            .. MisfitLine().Matches(answer.Error).Select(m => (int.Parse(m.Groups[2].Value, CultureInfo.InvariantCulture), double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))),
+            .. MisfitLine().Matches(answer.Error).Select(m => (int.Parse(m.Groups["cells"].Value, CultureInfo.InvariantCulture), double.Parse(m.Groups["litres"].Value, CultureInfo.InvariantCulture))),
         ];
         Assert.True(told.Length >= 3, answer.Error);
         foreach (IGrouping<int, (int Cells, double Litres)> level in told.GroupBy(t => t.Cells))
@@ -52,6 +52,6 @@ public sealed partial class CorrectionTests
         return JsonDocument.Parse(answer.Output).RootElement.GetProperty("units")[0].GetProperty("dosing");
     }
 
-    [GeneratedRegex(@"dosing, misfit ([0-9.]+) L at ([0-9]+) cells a voxel", RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"dosing, misfit (?<litres>[0-9.]+) L at (?<cells>[0-9]+) cells a voxel", RegexOptions.NonBacktracking)]
     private static partial Regex MisfitLine();
 }

@@ -55,7 +55,7 @@ public sealed class BlockedNeedleCheckTests
     {
         // The box stands centred in the bin of 24 positions: its first column is 9, so needle 10,11 waters x 50 to 100, y 100 to 150 mm of the unit.
         Diagnostic finding = Assert.Single(Check(p => p.X is > 0.05 and < 0.10 && p.Y is > 0.10 and < 0.15 && p.Z is > 0.1 and < 0.2, Box, (10, 11)));
-        Assert.Equal("DW3030", finding.Code);
+        Assert.Equal("DW3015", finding.Code);
 
         // Two voxels of 50 mm, 0.125 L each, of the six in the column.
         Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"10,11 leaves {0.25:0.00} of {0.75:0.0} L"), finding.Message, StringComparison.Ordinal);

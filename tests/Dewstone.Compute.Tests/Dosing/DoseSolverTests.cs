@@ -166,7 +166,7 @@ public sealed class DoseSolverTests
         DoseResult result = Solve(RandomJob(5), solves: 3, progress: heard);
 
         Assert.Equal(result.History.Count, heard.All.Count);
-        Assert.All(heard.All, p => Assert.Matches(@"^misfit [0-9]+\.[0-9] L$", p.Detail));
+        Assert.All(heard.All, p => Assert.Matches(@"^misfit [0-9]+\.[0-9] L at [46] cells a voxel$", p.Detail));
     }
 
     /// <summary>Without correction each voxel gets its wanted share of one dose in whole mL: rounded back, all full voxels get the same.</summary>
@@ -178,7 +178,11 @@ public sealed class DoseSolverTests
         int[] full = [.. result.Doses.CentiMillilitres.Where((_, i) => result.VoxelFractions[i] >= 1.0 - 1e-9).Distinct()];
         Assert.Equal(0, Assert.Single(full) % 100);
         Assert.All(result.History, step => Assert.Equal(DoseStepKind.Plain, step.Kind));
-        DoseStep best = result.History.MinBy(step => step.Objective);
+
+        // The search is on coarse cells; what it found is judged on fine ones at the end, and that is what is given.
+        DoseStep best = result.History[^1];
+        Assert.All(result.History.SkipLast(1), step => Assert.Equal(4, step.CellsPerPitch));
+        Assert.Equal(6, best.CellsPerPitch);
         Assert.Equal(result.Doses.TotalCentiMillilitres / 100.0, best.WaterMillilitres);
     }
 

@@ -1,11 +1,12 @@
 using System.Globalization;
-using Dewstone.Jobs.Comparison;
+using Dewstone.Jobs.Emission;
+using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using SixLabors.ImageSharp.PixelFormats;
 
-namespace Dewstone.Jobs.Emission.Pictures.Differences;
+namespace Dewstone.Jobs.Comparison;
 
 /// <summary>Pictures of what changed, height by height: the older solid, the newer one, and the two laid over each other, seen from above, north up.</summary>
 public static class DifferencePictures
