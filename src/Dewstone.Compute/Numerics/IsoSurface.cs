@@ -57,7 +57,7 @@ public static class IsoSurface
             {
                 int start = 3 * count.FirstTriangleOfPlane[plane];
                 int after = 3 * count.FirstTriangleOfPlane[plane + 1];
-                (areas[plane], volumes[plane]) = MeasurePlane(positions, triangles.AsSpan(start..after));
+                (areas[plane], volumes[plane]) = MeasureTriangles(positions, triangles.AsSpan(start..after));
             }
         });
         double area = 0.0;
@@ -71,7 +71,11 @@ public static class IsoSurface
         return (area, volume);
     }
 
-    private static (double Area, double Volume) MeasurePlane(ReadOnlySpan<float> positions, ReadOnlySpan<int> triangles)
+    /// <summary>Area of some triangles and their share of the volume.</summary>
+    /// <param name="positions">Corners, x y z one after another.</param>
+    /// <param name="triangles">Three corner numbers a triangle.</param>
+    /// <returns>Area, and volume between the triangles and the origin, each in the unit of the positions.</returns>
+    internal static (double Area, double Volume) MeasureTriangles(ReadOnlySpan<float> positions, ReadOnlySpan<int> triangles)
     {
         double area = 0.0;
         double volume = 0.0;

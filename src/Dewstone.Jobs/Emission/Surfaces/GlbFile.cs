@@ -28,6 +28,7 @@ internal static class GlbFile
     {
         ModelRoot model = ModelRoot.CreateModel();
         model.Asset.Generator = generator;
+        model.Asset.Copyright = null;
         Scene scene = model.UseScene("unit");
         if (predicted.Surface.Triangles.Length > 0)
         {

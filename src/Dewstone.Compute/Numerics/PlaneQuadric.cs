@@ -1,0 +1,98 @@
+using Dewstone.Model.Quantities;
+
+namespace Dewstone.Compute.Numerics;
+
+/// <summary>Sum of squared distances to planes, each times an area: p' A p + 2 b' p + c.</summary>
+internal struct PlaneQuadric
+{
+    // Weighs the distance to the edge's middle, squared, against those to the planes: small, but it decides where the planes do not.
+    private const double MiddleShare = 1e-3;
+
+    // Weighs the edge's length, squared: among edges that cost nothing the short ones go first. 0.03 of a length counts as a distance does.
+    private const double LengthShare = 1e-3;
+
+    private double xx, xy, xz, yy, yz, zz, bx, by, bz, c, area;
+
+    /// <summary>The plane of a triangle.</summary>
+    /// <param name="p">First corner.</param>
+    /// <param name="q">Second corner.</param>
+    /// <param name="r">Third corner.</param>
+    /// <returns>The distances to it times the triangle's area; nothing for a triangle without area.</returns>
+    public static PlaneQuadric Of(Point3 p, Point3 q, Point3 r)
+    {
+        Point3 n = Cross(q - p, r - p);
+        double length = n.Norm;
+        if (length <= 0.0)
+        {
+            return default;
+        }
+
+        double w = 0.5 * length;
+        n *= 1.0 / length;
+        double d = -Dot(n, p);
+        return new PlaneQuadric
+        {
+            xx = w * n.X * n.X, xy = w * n.X * n.Y, xz = w * n.X * n.Z, yy = w * n.Y * n.Y, yz = w * n.Y * n.Z, zz = w * n.Z * n.Z,
+            bx = w * n.X * d, by = w * n.Y * d, bz = w * n.Z * d, c = w * d * d, area = w,
+        };
+    }
+
+    /// <summary>Adds more planes.</summary>
+    /// <param name="other">The planes.</param>
+    public void Add(in PlaneQuadric other)
+    {
+        xx += other.xx;
+        xy += other.xy;
+        xz += other.xz;
+        yy += other.yy;
+        yz += other.yz;
+        zz += other.zz;
+        bx += other.bx;
+        by += other.by;
+        bz += other.bz;
+        c += other.c;
+        area += other.area;
+    }
+
+    /// <summary>The point to which an edge is best drawn together.</summary>
+    /// <param name="planes">Planes of both ends.</param>
+    /// <param name="a">One end.</param>
+    /// <param name="b">The other.</param>
+    /// <param name="cost">What it costs, 0 or more.</param>
+    /// <returns>The point.</returns>
+    public static Point3 Best(in PlaneQuadric planes, Point3 a, Point3 b, out double cost)
+    {
+        // (A + m I) p = m middle - b by cofactors; m > 0 makes it solvable.
+        Point3 middle = (a + b) * 0.5, edge = b - a;
+        double m = MiddleShare * planes.area;
+        if (m <= 0.0)
+        {
+            cost = 0.0;
+            return middle;
+        }
+
+        double xx = planes.xx + m, yy = planes.yy + m, zz = planes.zz + m, xy = planes.xy, xz = planes.xz, yz = planes.yz;
+        double rx = m * middle.X - planes.bx, ry = m * middle.Y - planes.by, rz = m * middle.Z - planes.bz;
+        double cxx = yy * zz - yz * yz, cxy = xz * yz - xy * zz, cxz = xy * yz - xz * yy;
+        double cyy = xx * zz - xz * xz, cyz = xy * xz - xx * yz, czz = xx * yy - xy * xy;
+        double scale = 1.0 / (xx * cxx + xy * cxy + xz * cxz);
+        Point3 best = new(scale * (cxx * rx + cxy * ry + cxz * rz), scale * (cxy * rx + cyy * ry + cyz * rz), scale * (cxz * rx + cyz * ry + czz * rz));
+        cost = Math.Max(0.0, planes.At(best)) + LengthShare * planes.area * Dot(edge, edge);
+        return best;
+    }
+
+    private readonly double At(Point3 p) =>
+        p.X * (xx * p.X + 2.0 * (xy * p.Y + xz * p.Z + bx)) + p.Y * (yy * p.Y + 2.0 * (yz * p.Z + by)) + p.Z * (zz * p.Z + 2.0 * bz) + c;
+
+    /// <summary>Scalar product.</summary>
+    /// <param name="a">First vector.</param>
+    /// <param name="b">Second vector.</param>
+    /// <returns>a . b.</returns>
+    public static double Dot(Point3 a, Point3 b) => a.X * b.X + a.Y * b.Y + a.Z * b.Z;
+
+    /// <summary>Vector product.</summary>
+    /// <param name="a">First vector.</param>
+    /// <param name="b">Second vector.</param>
+    /// <returns>a x b.</returns>
+    public static Point3 Cross(Point3 a, Point3 b) => new(a.Y * b.Z - a.Z * b.Y, a.Z * b.X - a.X * b.Z, a.X * b.Y - a.Y * b.X);
+}
