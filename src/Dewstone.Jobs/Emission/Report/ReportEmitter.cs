@@ -1,5 +1,6 @@
 using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
+using Dewstone.Jobs.Emission.Pictures.Views;
 using Dewstone.Model.Results;
 using SixLabors.ImageSharp.PixelFormats;
 
@@ -83,9 +84,14 @@ public static class ReportEmitter
     }
 
     /// <summary>The inks of the pictures, so that the page draws with the same.</summary>
-    private static string Inks() => string.Join(' ', ((string Name, Rgb24 Tone)[])
-    [
-        ("paper", Ink.Paper), ("line", Ink.Line), ("quiet", Ink.Quiet), ("faint", Ink.Faint), ("solid", Ink.Solid),
-        ("elsewhere", Ink.SolidElsewhere), ("excess", Ink.Excess), ("missing", Ink.Missing), ("water", Ink.Water),
-    ].Select(ink => $"--{ink.Name}: #{ink.Tone.R:x2}{ink.Tone.G:x2}{ink.Tone.B:x2};"));
+    private static string Inks()
+    {
+        (string Name, Rgb24 Tone)[] inks =
+        [
+            ("paper", Ink.Paper), ("line", Ink.Line), ("quiet", Ink.Quiet), ("faint", Ink.Faint), ("solid", Ink.Solid),
+            ("elsewhere", Ink.SolidElsewhere), ("excess", Ink.Excess), ("missing", Ink.Missing), ("water", Ink.Water),
+            ("driest", WaterCementTones.Driest), ("midway", WaterCementTones.Middle), ("wettest", WaterCementTones.Wettest),
+        ];
+        return string.Join(' ', inks.Select(ink => $"--{ink.Name}: #{ink.Tone.R:x2}{ink.Tone.G:x2}{ink.Tone.B:x2};"));
+    }
 }
