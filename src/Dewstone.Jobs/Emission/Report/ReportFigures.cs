@@ -69,6 +69,7 @@ internal static class ReportFigures
         return whole switch
         {
             < 60 => $"{seconds:0.#} s",
+            < 3600 when whole % 60 == 0 => $"{whole / 60} min",
             < 3600 => $"{whole / 60} min {whole % 60:00} s",
             _ => $"{(whole + 30) / 3600} h {(whole + 30) / 60 % 60:00} min",
         };

@@ -1,6 +1,6 @@
 namespace Dewstone.Jobs.Emission.Report;
 
-/// <summary>Writes tables: each with a caption and headers; on a narrow page every row becomes a short list that repeats them.</summary>
+/// <summary>Writes tables: each with a caption and headers; on a narrow page the rows of a wide one become short lists that repeat them.</summary>
 internal static class ReportTable
 {
     /// <summary>Writes a table.</summary>
@@ -10,7 +10,9 @@ internal static class ReportTable
     /// <param name="rows">Texts of each row; the first names the row.</param>
     public static void Write(HtmlWriter html, string caption, string[] heads, IEnumerable<string[]> rows)
     {
-        html.Add($"<table><caption>{caption}</caption><thead><tr>");
+        // Names with figures stay a table on the narrowest page; texts do not fit beside one another there.
+        bool stacks = heads.Length > 3 || !heads[^1].StartsWith('#');
+        html.Add($"""<table class="{(stacks ? "stack" : "plain")}"><caption>{caption}</caption><thead><tr>""");
         foreach (string head in heads)
         {
             html.Add($"""<th scope="col" class="{Class(head)}">{Name(head)}</th>""");

@@ -70,7 +70,7 @@ internal static class ShopSheet
             ("mix to spread", ReportFigures.Mass(estimate.SpreadKilograms)),
             ("water", ReportFigures.Litres(estimate.WaterCubicMetres)),
             ("flush", flushes == 0 ? "none" : $"{ReportFigures.Litres(estimate.FlushCubicMetres)} in {flushes} {(flushes == 1 ? "flush" : "flushes")}"),
-            ("layers", $"{lattice.Layers} of {ReportFigures.Length(lattice.LayerMetres)}, the lowest {lattice.UnderLayers} loose under the unit"),
+            ("layers", $"{lattice.Layers} of {ReportFigures.Length(lattice.LayerMetres)}, {Under(lattice.UnderLayers)} under the unit"),
             ("placement", Placement(job.Placement)),
             ("mass on the hook", ReportFigures.Mass(estimate.LiftKilograms)),
             ("printing", $"{ReportFigures.Duration(estimate.PrintSeconds)}, after {ReportFigures.Duration(estimate.SetupSeconds)} of setup"));
@@ -100,6 +100,8 @@ internal static class ShopSheet
     }
 
     private static string Batch(Tonight? tonight) => string.IsNullOrEmpty(tonight?.MixBatch) ? "" : $", batch {tonight.MixBatch}";
+
+    private static string Under(int layers) => layers switch { 0 => "none", 1 => "the lowest loose", _ => $"the lowest {layers} loose" };
 
     private static string Placement(UnitPlacement placement) =>
         $"turned {90 * placement.QuarterTurns}°, corner at {ReportFigures.Place(placement.Corner)} in the bin, layers {(placement.ShiftedLayers ? "shifted by half a pitch in turn" : "straight")}";

@@ -1,8 +1,8 @@
 using Dewstone.Compute.Geometry;
-using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Jobs.Emission.Pictures.Views;
 using Dewstone.Jobs.Emission.Surfaces;
+using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 using SixLabors.ImageSharp.PixelFormats;
@@ -12,7 +12,7 @@ namespace Dewstone.Jobs.Emission.Report;
 /// <summary>The predicted solid to be turned in the hand; a still picture stands there in print and where nothing can be turned.</summary>
 internal static class SolidSection
 {
-    private const int WantedTriangles = 30_000;
+    private const int PredictedToThin = 200_000, WantedToThin = 100_000;
 
     // Bounds go beyond the box by what may harden outside it.
     private const double MarginMetres = 0.2;
@@ -27,10 +27,11 @@ internal static class SolidSection
         Size3 box = job.Placement.UnitBox;
         Parallelism parallelism = subject.Settings.Parallelism;
         ReefShape shape = ReefShapeBuilder.Build(job.Description.Unit).Shape;
+        CellGrid grid = job.Moisture.Grid;
         PredictedSurface predicted = PredictedSurface.Of(
-            SurfaceDecimator.ToAtMost(PredictedSurface.Mesh(job, parallelism), ViewerMesh.MostTriangles, parallelism), job, shape, parallelism);
+            ThinSurface.Of(subject.Surface.Level, grid, 0f, PredictedToThin, parallelism), job, shape, parallelism);
         UnitSurface wanted = UnitSurface.Of(
-            SurfaceDecimator.ToAtMost(WantedSurface.Mesh(job, shape, parallelism), WantedTriangles, parallelism), job.Target.Grid, job.Placement, parallelism);
+            ThinSurface.Of(job.Target.Fraction, grid, 0.5f, WantedToThin, parallelism), grid, job.Placement, parallelism);
         Point3 low = new(-MarginMetres, -MarginMetres, -MarginMetres);
         double span = Math.Max(box.X, Math.Max(box.Y, box.Z)) + 2.0 * MarginMetres;
         double least = job.Moisture.ThresholdContent * job.Moisture.LiquidKilogramsPerCubicMetre / job.Moisture.BinderKilogramsPerCubicMetre;
@@ -54,7 +55,7 @@ internal static class SolidSection
     private static void DeviationKey(HtmlWriter html)
     {
         string most = $"{DeviationTones.FullMillimetres:0} mm";
-        html.Add($"""<svg class="key deviation" viewBox="0 0 420 40" role="img" aria-label="Blue: up to {most} are missing; white: as drawn; orange: up to {most} too much"><defs><linearGradient id="ramp">""");
+        html.Add($"""<svg class="key deviation" viewBox="0 0 480 40" role="img" aria-label="Blue: up to {most} are missing; white: as drawn; orange: up to {most} too much"><defs><linearGradient id="ramp">""");
         html.Add($"""<stop offset="0" stop-color="{Hex(Ink.Missing)}" /><stop offset="0.5" stop-color="#ffffff" /><stop offset="1" stop-color="{Hex(Ink.Excess)}" /></linearGradient></defs>""");
         html.Add($"""<rect x="60" y="4" width="300" height="12" fill="url(#ramp)" class="edge" /><text x="60" y="32" text-anchor="middle">{most} missing</text><text x="210" y="32" text-anchor="middle">as drawn</text><text x="360" y="32" text-anchor="middle">{most} too much</text></svg>""");
     }
@@ -62,7 +63,7 @@ internal static class SolidSection
     private static void WaterKey(HtmlWriter html, double first, double band, int bands)
     {
         double width = 300.0 / bands;
-        html.Add($"""<svg class="key water" viewBox="0 0 420 40" role="img" aria-label="Water/cement {PredictedSurface.SkinMetres * 1000.0} mm behind the surface, in bands of {band}, the wetter the deeper the blue">""");
+        html.Add($"""<svg class="key water" viewBox="0 0 480 40" role="img" aria-label="Water/cement {PredictedSurface.SkinMetres * 1000.0} mm behind the surface, in bands of {band}, the wetter the deeper the blue">""");
         for (int i = 0; i < bands; i++)
         {
             float share = i / (bands - 1f);

@@ -10,9 +10,6 @@ namespace Dewstone.Jobs.Emission.Report;
 /// </summary>
 internal static class ViewerMesh
 {
-    /// <summary>Most triangles of a surface in the page.</summary>
-    public const int MostTriangles = 60_000;
-
     /// <summary>Water/cement of byte 255.</summary>
     public const double MostWaterCement = 1.0;
 

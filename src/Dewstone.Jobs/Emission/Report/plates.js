@@ -53,7 +53,6 @@ async function startPlates(figure) {
     const sharp = Math.min(window.devicePixelRatio || 1, 2), width = canvas.clientWidth;
     const spanU = g.cells[u] * g.cell[u], spanV = g.cells[v] * g.cell[v];
     const scale = Math.max(1, width - margin.left - margin.right) / spanU, height = spanV * scale + margin.top + margin.foot;
-    canvas.style.height = `${height}px`;
     canvas.width = Math.round(width * sharp);
     canvas.height = Math.round(height * sharp);
     const pen = canvas.getContext("2d");

@@ -112,7 +112,7 @@ async function startViewer(figure) {
     const cr = Math.cos(round), sr = Math.sin(round), cl = Math.cos(lean), sl = Math.sin(lean);
     // Where the unit's x, y and z go on the screen: right, up, towards the eye.
     const matrix = [cr, sl * sr, -cl * sr, -sr, sl * cr, -cl * cr, 0, cl, sl];
-    const zoom = 0.92 * nearer / reach;
+    const zoom = 1.08 * nearer / reach;
     const scale = width > height ? [zoom * height / width, zoom] : [zoom, zoom * width / height];
     const use = (made, set) => {
       gl.useProgram(made);

@@ -13,19 +13,12 @@ internal static class WantedSurface
     /// <param name="shape">The wanted solid.</param>
     /// <param name="parallelism">Threads; the result does not depend on them.</param>
     /// <returns>The surface.</returns>
-    public static UnitSurface Of(CompiledJob job, ReefShape shape, Parallelism parallelism) =>
-        UnitSurface.Of(Mesh(job, shape, parallelism), job.Target.Grid, job.Placement, parallelism);
-
-    /// <summary>Finds it in the frame of the cells.</summary>
-    /// <param name="job">The job.</param>
-    /// <param name="shape">The wanted solid.</param>
-    /// <param name="parallelism">Threads; the result does not depend on them.</param>
-    /// <returns>The mesh, metres from the grid's lower corner.</returns>
-    public static SurfaceMesh Mesh(CompiledJob job, ReefShape shape, Parallelism parallelism)
+    public static UnitSurface Of(CompiledJob job, ReefShape shape, Parallelism parallelism)
     {
         CellGrid grid = job.Target.Grid;
         float[] distances = SurfaceDistances.Of(shape, job.Placement, job.Target, parallelism);
-        return IsoSurface.At(
+        SurfaceMesh mesh = IsoSurface.At(
             distances, new GridShape(grid.Nx, grid.Ny, grid.Nz), new CellSize(grid.CellMetres, grid.CellHeightMetres), 0f, parallelism);
+        return UnitSurface.Of(mesh, grid, job.Placement, parallelism);
     }
 }
