@@ -17,7 +17,7 @@ public sealed class CompileTests
         foreach (string wanted in new[]
         {
             "job.json", "manifest.json", "predicted.vti", "estimate.json", "findings.sarif", "sequence.csv", "layers.gif", "unit.png", "cutaway.png",
-            "voids.png", "doses/layer-002.csv", "doses/layer-003.csv", "doses/layer-004.csv", "layers/layer-001.png", "layers/layer-004.png",
+            "voids.png", "report.html", "doses/layer-002.csv", "doses/layer-003.csv", "doses/layer-004.csv", "layers/layer-001.png", "layers/layer-004.png",
         })
         {
             Assert.Contains(wanted, files);

@@ -14,9 +14,10 @@ internal sealed record CoarseField(GridShape Shape, CellSize Size, float[] Value
     /// <param name="values">Values of the fine cells.</param>
     /// <param name="grid">The fine cells.</param>
     /// <param name="together">How many along each axis, 1 or more.</param>
+    /// <param name="most">Values are cut off here before the mean is taken: a surface moves towards the side whose values reach further.</param>
     /// <param name="parallelism">Threads; the result does not depend on them.</param>
     /// <returns>The coarse field; the fine one itself when nothing is taken together.</returns>
-    public static CoarseField Of(float[] values, CellGrid grid, int together, Parallelism parallelism)
+    public static CoarseField Of(float[] values, CellGrid grid, int together, float most, Parallelism parallelism)
     {
         GridShape shape = ShapeOf(grid, together);
         CellSize size = new(together * grid.CellMetres, together * grid.CellHeightMetres);
@@ -35,7 +36,7 @@ internal sealed record CoarseField(GridShape Shape, CellSize Size, float[] Value
                 for (int x = 0; x < shape.Nx; x++)
                 {
                     int x0 = x * together, x1 = Math.Min(x0 + together, grid.Nx);
-                    means[(z * shape.Ny + y) * shape.Nx + x] = Sum(values, grid, x0, x1, y0, y1, z0, z1) / ((x1 - x0) * (y1 - y0) * (z1 - z0));
+                    means[(z * shape.Ny + y) * shape.Nx + x] = Sum(values, grid, most, x0, x1, y0, y1, z0, z1) / ((x1 - x0) * (y1 - y0) * (z1 - z0));
                 }
             }
         });
@@ -66,7 +67,7 @@ internal sealed record CoarseField(GridShape Shape, CellSize Size, float[] Value
 
     private static int Over(int cells, int together) => (cells + together - 1) / together;
 
-    private static float Sum(float[] values, CellGrid grid, int x0, int x1, int y0, int y1, int z0, int z1)
+    private static float Sum(float[] values, CellGrid grid, float most, int x0, int x1, int y0, int y1, int z0, int z1)
     {
         float sum = 0f;
         for (int z = z0; z < z1; z++)
@@ -76,7 +77,7 @@ internal sealed record CoarseField(GridShape Shape, CellSize Size, float[] Value
                 int row = (z * grid.Ny + y) * grid.Nx;
                 for (int x = x0; x < x1; x++)
                 {
-                    sum += values[row + x];
+                    sum += Math.Min(values[row + x], most);
                 }
             }
         }

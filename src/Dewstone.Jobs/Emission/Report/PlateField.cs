@@ -6,7 +6,7 @@ using Dewstone.Model.Results;
 namespace Dewstone.Jobs.Emission.Report;
 
 /// <summary>
-/// The predicted and the wanted solid for the page's plates: a byte a cell each, 128 on the surface and above it inside, one field after the
+/// The predicted and the wanted solid for the page's plates: a byte a cell each, 128 or more inside, one field after the
 /// other; taken together to coarser cells when they would weigh too much.
 /// </summary>
 /// <param name="Shape">Cells.</param>
@@ -28,8 +28,8 @@ internal sealed record PlateField(GridShape Shape, CellSize Size, byte[] Packed)
         Parallelism parallelism = subject.Settings.Parallelism;
         for (int together = CoarseField.TogetherForAtMost(grid, MostCells); ; together++)
         {
-            CoarseField level = CoarseField.Of(subject.Surface.Level, grid, together, parallelism);
-            CoarseField wanted = CoarseField.Of(subject.Job.Target.Fraction, grid, together, parallelism);
+            CoarseField level = CoarseField.Of(subject.Surface.Level, grid, together, 1f, parallelism);
+            CoarseField wanted = CoarseField.Of(subject.Job.Target.Fraction, grid, together, 1f, parallelism);
             byte[] packed = PackedBytes.Pack([.. Bytes(level.Values, 0f, 127f), .. Bytes(wanted.Values, 0.5f, 254f)]);
             if (packed.Length <= MostPackedBytes)
             {
@@ -67,7 +67,7 @@ internal sealed record PlateField(GridShape Shape, CellSize Size, byte[] Packed)
         byte[] bytes = new byte[values.Length];
         for (int i = 0; i < bytes.Length; i++)
         {
-            bytes[i] = (byte)(128f + Math.Clamp(MathF.Round((values[i] - surface) * scale), -128f, 127f));
+            bytes[i] = (byte)(128f + Math.Clamp(MathF.Floor((values[i] - surface) * scale), -128f, 127f));
         }
 
         return bytes;

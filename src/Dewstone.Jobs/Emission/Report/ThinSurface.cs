@@ -18,7 +18,7 @@ internal static class ThinSurface
     /// <summary>Finds a surface of at most <see cref="MostTriangles"/> triangles.</summary>
     /// <param name="values">Field of the cells.</param>
     /// <param name="grid">The cells.</param>
-    /// <param name="level">Its level on the surface; above it inside.</param>
+    /// <param name="level">Its level on the surface; above it inside, and 1 below it far outside.</param>
     /// <param name="mostToThin">Triangles to begin with, at most: the more, the truer and the slower.</param>
     /// <param name="parallelism">Threads; the result does not depend on them.</param>
     /// <returns>The mesh, metres from the grid's lower corner.</returns>
@@ -26,7 +26,7 @@ internal static class ThinSurface
     {
         for (int together = CoarseField.TogetherForAtMost(grid, MostCells); ; together++)
         {
-            CoarseField field = CoarseField.Of(values, grid, together, parallelism);
+            CoarseField field = CoarseField.Of(values, grid, together, level + 1f, parallelism);
             SurfaceMesh mesh = IsoSurface.At(field.Values, field.Shape, field.Size, level, parallelism);
             if (mesh.Triangles.Length / 3 <= mostToThin)
             {

@@ -52,7 +52,7 @@ internal static class VerdictSection
         {
             { Met: true } => "met",
             { AcceptedBecause: { } reason } => $"released: {reason}",
-            _ => "NOT MET",
+            _ => "NOT\u00a0MET",
         };
         return
         [

@@ -27,7 +27,7 @@ public sealed class PageInBrowserTests : IDisposable
 
         // Without scripts the page would come back as it is.
         Assert.DoesNotContain("data-drawn", page.Text.Replace("dataset.drawn", "", StringComparison.Ordinal));
-        Assert.Contains("data-drawn=\"2\"", dom); // the plates' figure: the layer shown
+        Assert.Contains("data-drawn=\"3\"", dom); // the plates' figure: layer 3 of 4 is shown
         Assert.DoesNotContain("data-fault", dom);
         Assert.SkipWhen(!dom.Contains("class=\"hand turning\""), "this browser has no WebGL 2");
         string triangles = (string)page.Part("hand").Attribute("data-triangles")!;

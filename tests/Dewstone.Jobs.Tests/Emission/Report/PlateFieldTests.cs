@@ -38,7 +38,7 @@ public sealed class PlateFieldTests
         for (int i = 0; i < count; i++)
         {
             Assert.Equal(job.Moisture.Hardened[i] == 1, both[i] >= 128);
-            Assert.Equal(Math.Round((job.Target.Fraction[i] - 0.5) * 254.0) + 128.0, both[count + i], 1.0);
+            Assert.Equal(Math.Clamp(Math.Floor((job.Target.Fraction[i] - 0.5) * 254.0) + 128.0, 0.0, 255.0), both[count + i], 1.0);
         }
     }
 
@@ -53,12 +53,13 @@ public sealed class PlateFieldTests
             values[i] = i % grid.Nx + 10 * (i / grid.Nx % grid.Ny) + 100 * (i / (grid.Nx * grid.Ny));
         }
 
-        CoarseField field = CoarseField.Of(values, grid, 3, new Parallelism(2));
+        CoarseField field = CoarseField.Of(values, grid, 3, 1e6f, new Parallelism(2));
 
         Assert.Equal((7, 7, 6), (field.Shape.Nx, field.Shape.Ny, field.Shape.Nz)); // of 20 x 20 x 16
         Assert.Equal(3.0 * grid.CellMetres, field.Size.Width, 1e-12);
         Assert.Equal(111f, field.Values[0], 1e-3f);
         Assert.Equal(18.5f + 10f * 18.5f + 100f * 15f, field.Values[^1], 1e-2f);
+        Assert.Equal(2.5f, CoarseField.Of(values, grid, 3, 2.5f, new Parallelism(1)).Values[^1]);
         Assert.Equal(1, CoarseField.TogetherForAtMost(grid, 6400));
         Assert.Equal(2, CoarseField.TogetherForAtMost(grid, 6399));
     }

@@ -38,7 +38,7 @@ public sealed class ReportEmitterTests
     {
         SamplePage page = SamplePage.Of(Samples.Job());
 
-        string policy = page.Root.Descendants("meta").Select(meta => (string?)meta.Attribute("content")).First(text => text!.Contains("default-src"))!;
+        string policy = page.Root.Descendants("meta").Select(meta => (string?)meta.Attribute("content")).First(text => text?.Contains("default-src") == true)!;
         Assert.StartsWith("default-src 'none'; img-src data:; style-src 'sha256-", policy);
         Assert.DoesNotContain("unsafe", policy);
         Assert.DoesNotContain("http://", page.Text);
@@ -127,7 +127,7 @@ public sealed class ReportEmitterTests
     {
         RequirementResult met = Samples.Job().Requirements[0];
         Diagnostic released = Samples.SolidError with { Code = "DW3012", Message = "released message", AcceptedBecause = "seen in the yard", Where = null };
-        Diagnostic note = Samples.SolidError with { Code = "DW2010", Severity = Severity.Note, Message = "short waves", Remedy = "lengthen them", Location = null };
+        Diagnostic note = Samples.SolidError with { Code = "DW2010", Severity = Severity.Note, Message = "short waves", Remedy = "lengthen them", Location = null, Where = null };
         CompiledJob job = Samples.Build(needles: null, tonight: null, [Samples.SolidError, released, note]) with
         {
             Requirements =
@@ -147,7 +147,7 @@ public sealed class ReportEmitterTests
         Assert.Equal(
         [
             "mass on the hook|at most 2 kg|0.8 kg|1.2 kg|met|require.mass.max; units/pebble.unit.yaml, line 30",
-            "clear opening (east-west)|at least 200 mm|171.2 mm|−28.8 mm|NOT MET|require.mass.max; units/pebble.unit.yaml, line 30",
+            "clear opening (east-west)|at least 200 mm|171.2 mm|−28.8 mm|NOT\u00a0MET|require.mass.max; units/pebble.unit.yaml, line 30",
             "least neck|at least 60 mm|41 mm|−19 mm|released: foot only|require.mass.max; units/pebble.unit.yaml, line 30",
         ], Rows("Requirements"));
         Assert.Equal(
