@@ -1,12 +1,14 @@
 using Dewstone.Model.Lattices;
+using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Geometry;
 
-/// <summary>The wanted solid as a level field on the fine cells: the field whose level 0 is its surface.</summary>
+/// <summary>The wanted solid as a level field, whose level 0 is its surface, on the fine cells and one more all around.</summary>
 /// <remarks>
 /// Only cells that the surface may pass are asked for their distance: those that are wanted in part and those beside one that is wanted
-/// to another share. All others hold plus or minus one cell edge.
+/// to another share. All others hold plus or minus one cell edge. With the cells all around, a face that lies in the grid's outermost
+/// cells stands where the distance says, and not at the grid's edge.
 /// </remarks>
 public static class SurfaceDistances
 {
@@ -16,39 +18,51 @@ public static class SurfaceDistances
     /// <param name="target">The same solid on the cells.</param>
     /// <param name="parallelism">Threads; the result does not depend on them.</param>
     /// <returns>
-    /// Distance of each cell's centre to the surface, metres, positive in the solid; index order (z * Ny + y) * Nx + x.
+    /// The target's cells with one more on each side, and the distance of each centre to the surface, metres, positive in the solid; index
+    /// order of these cells.
     /// </returns>
-    public static float[] Of(ReefShape shape, UnitPlacement placement, TargetField target, Parallelism parallelism)
+    public static (CellGrid Grid, float[] Distances) Of(ReefShape shape, UnitPlacement placement, TargetField target, Parallelism parallelism)
     {
         ArgumentNullException.ThrowIfNull(shape);
         ArgumentNullException.ThrowIfNull(placement);
         ArgumentNullException.ThrowIfNull(target);
-        CellGrid grid = target.Grid;
-        float[] fraction = target.Fraction, distances = new float[grid.Count];
+        CellGrid inner = target.Grid;
+        CellGrid grid = inner with
+        {
+            Nx = inner.Nx + 2,
+            Ny = inner.Ny + 2,
+            Nz = inner.Nz + 2,
+            Origin = inner.Origin - new Point3(inner.CellMetres, inner.CellMetres, inner.CellHeightMetres),
+        };
+        float[] distances = new float[grid.Count];
         float beyond = (float)grid.CellMetres;
         Parallel.For(0, grid.Nz, new ParallelOptions { MaxDegreeOfParallelism = parallelism.Threads }, z =>
         {
             for (int y = 0; y < grid.Ny; y++)
             {
-                int row = (z * grid.Ny + y) * grid.Nx;
                 for (int x = 0; x < grid.Nx; x++)
                 {
-                    distances[row + x] = IsPassed(fraction, grid, x, y, z)
+                    distances[(z * grid.Ny + y) * grid.Nx + x] = IsPassed(target, x - 1, y - 1, z - 1)
                         ? -(float)shape.SignedDistance(placement.ToUnit(grid.Centre(x, y, z)))
-                        : fraction[row + x] > 0f ? beyond : -beyond;
+                        : Share(target, x - 1, y - 1, z - 1) > 0f ? beyond : -beyond;
                 }
             }
         });
-        return distances;
+        return (grid, distances);
     }
 
-    private static bool IsPassed(float[] fraction, CellGrid grid, int x, int y, int z)
+    private static bool IsPassed(TargetField target, int x, int y, int z)
     {
-        int plane = grid.Nx * grid.Ny, at = z * plane + y * grid.Nx + x;
-        float own = fraction[at];
+        float own = Share(target, x, y, z);
         return (own > 0f && own < 1f)
-            || (x > 0 && fraction[at - 1] != own) || (x + 1 < grid.Nx && fraction[at + 1] != own)
-            || (y > 0 && fraction[at - grid.Nx] != own) || (y + 1 < grid.Ny && fraction[at + grid.Nx] != own)
-            || (z > 0 && fraction[at - plane] != own) || (z + 1 < grid.Nz && fraction[at + plane] != own);
+            || Share(target, x - 1, y, z) != own || Share(target, x + 1, y, z) != own
+            || Share(target, x, y - 1, z) != own || Share(target, x, y + 1, z) != own
+            || Share(target, x, y, z - 1) != own || Share(target, x, y, z + 1) != own;
+    }
+
+    private static float Share(TargetField target, int x, int y, int z)
+    {
+        CellGrid grid = target.Grid;
+        return (uint)x < (uint)grid.Nx && (uint)y < (uint)grid.Ny && (uint)z < (uint)grid.Nz ? target.Fraction[(z * grid.Ny + y) * grid.Nx + x] : 0f;
     }
 }

@@ -8,8 +8,8 @@ internal struct PlaneQuadric
     // Weighs the distance to the edge's middle, squared, against those to the planes: small, but it decides where the planes do not.
     private const double MiddleShare = 1e-3;
 
-    // Weighs the edge's length, squared: among edges that cost nothing the short ones go first. 0.03 of a length counts as a distance does.
-    private const double LengthShare = 1e-3;
+    // Weighs the edge's length, squared: a hundredth of it counts as a distance does, so that where all is flat the short edges go first.
+    private const double LengthShare = 1e-4;
 
     private double xx, xy, xz, yy, yz, zz, bx, by, bz, c, area;
 
@@ -32,8 +32,17 @@ internal struct PlaneQuadric
         double d = -Dot(n, p);
         return new PlaneQuadric
         {
-            xx = w * n.X * n.X, xy = w * n.X * n.Y, xz = w * n.X * n.Z, yy = w * n.Y * n.Y, yz = w * n.Y * n.Z, zz = w * n.Z * n.Z,
-            bx = w * n.X * d, by = w * n.Y * d, bz = w * n.Z * d, c = w * d * d, area = w,
+            xx = w * n.X * n.X,
+            xy = w * n.X * n.Y,
+            xz = w * n.X * n.Z,
+            yy = w * n.Y * n.Y,
+            yz = w * n.Y * n.Z,
+            zz = w * n.Z * n.Z,
+            bx = w * n.X * d,
+            by = w * n.Y * d,
+            bz = w * n.Z * d,
+            c = w * d * d,
+            area = w,
         };
     }
 
@@ -58,7 +67,7 @@ internal struct PlaneQuadric
     /// <param name="planes">Planes of both ends.</param>
     /// <param name="a">One end.</param>
     /// <param name="b">The other.</param>
-    /// <param name="cost">What it costs, 0 or more.</param>
+    /// <param name="cost">Mean squared distance to the planes, with something for the edge's length; 0 or more.</param>
     /// <returns>The point.</returns>
     public static Point3 Best(in PlaneQuadric planes, Point3 a, Point3 b, out double cost)
     {
@@ -71,13 +80,13 @@ internal struct PlaneQuadric
             return middle;
         }
 
-        double xx = planes.xx + m, yy = planes.yy + m, zz = planes.zz + m, xy = planes.xy, xz = planes.xz, yz = planes.yz;
+        double sxx = planes.xx + m, syy = planes.yy + m, szz = planes.zz + m, sxy = planes.xy, sxz = planes.xz, syz = planes.yz;
         double rx = m * middle.X - planes.bx, ry = m * middle.Y - planes.by, rz = m * middle.Z - planes.bz;
-        double cxx = yy * zz - yz * yz, cxy = xz * yz - xy * zz, cxz = xy * yz - xz * yy;
-        double cyy = xx * zz - xz * xz, cyz = xy * xz - xx * yz, czz = xx * yy - xy * xy;
-        double scale = 1.0 / (xx * cxx + xy * cxy + xz * cxz);
+        double cxx = syy * szz - syz * syz, cxy = sxz * syz - sxy * szz, cxz = sxy * syz - sxz * syy;
+        double cyy = sxx * szz - sxz * sxz, cyz = sxy * sxz - sxx * syz, czz = sxx * syy - sxy * sxy;
+        double scale = 1.0 / (sxx * cxx + sxy * cxy + sxz * cxz);
         Point3 best = new(scale * (cxx * rx + cxy * ry + cxz * rz), scale * (cxy * rx + cyy * ry + cyz * rz), scale * (cxz * rx + cyz * ry + czz * rz));
-        cost = Math.Max(0.0, planes.At(best)) + LengthShare * planes.area * Dot(edge, edge);
+        cost = Math.Max(0.0, planes.At(best) / planes.area) + LengthShare * Dot(edge, edge);
         return best;
     }
 

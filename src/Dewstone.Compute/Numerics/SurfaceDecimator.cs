@@ -6,18 +6,19 @@ namespace Dewstone.Compute.Numerics;
 /// <remarks>
 /// Edges are drawn together to the point nearest, in the mean by area, to the planes of all triangles that have gone into their two ends
 /// (Garland and Heckbert, "Surface simplification using quadric error metrics", 1997; from memory). It goes by passes: each takes the
-/// cheaper part of the edges, cheapest first, and draws a corner together once at most, so that every cost is the true one when it is used
-/// and costs are found by threads. An edge is left alone when drawing it together would tie or tear the surface: it must have two
-/// triangles, its ends no common neighbour but the two across them, and each of those a corner to spare. So the surface stays closed, and
-/// pieces, tunnels and hollows stay as many as they are. No triangle is turned over as long as another edge will do.
+/// cheapest edges and draws a corner together once at most, so that every cost is the true one when it is used and costs are found by
+/// threads. An edge is left alone when drawing it together would tie or tear the surface: it must have two triangles, its ends no common
+/// neighbour but the two across it, and each of those a corner to spare. So the surface stays closed, and pieces, tunnels and hollows stay
+/// as many as they are. No triangle is turned over as long as another edge will do.
 /// </remarks>
 public static class SurfaceDecimator
 {
-    /// <summary>Share of the edges that a pass looks at.</summary>
-    private const double CheaperShare = 0.5;
+    /// <summary>A pass takes one edge in so many; fewer near the end, where it takes so many times those still to go.</summary>
+    private const int OneEdgeIn = 5;
 
-    /// <summary>A pass that draws together fewer edges than this share of the triangles has found most of what its edges allow.</summary>
-    private const double LeastProgress = 0.01;
+    private const int EdgesPerOneToGo = 4;
+
+    private const int LeastEdges = 1000;
 
     /// <summary>Thins out.</summary>
     /// <param name="mesh">Closed surface.</param>
@@ -38,29 +39,21 @@ public static class SurfaceDecimator
         }
 
         ShrinkingSurface surface = new(mesh);
-        double share = CheaperShare;
-        bool mayTurnOver = false;
+        bool all = false, mayTurnOver = false;
         while (surface.TriangleCount > mostTriangles)
         {
-            EdgeCosts costs = EdgeCosts.Of(surface, parallelism);
-            int drawn = surface.DrawTogether(costs.Cheapest(share), mostTriangles, mayTurnOver);
-            if (drawn > LeastProgress * surface.TriangleCount)
-            {
-                continue;
-            }
-
-            if (share < 1.0)
-            {
-                share = 1.0;
-            }
-            else if (drawn == 0 && mayTurnOver)
+            // A closed surface has 3 edges to 2 triangles, and loses 2 triangles with an edge.
+            long edges = 3L * surface.TriangleCount / 2, toGo = (surface.TriangleCount - mostTriangles + 1) / 2;
+            long taken = all ? edges : Math.Max(LeastEdges, Math.Min(edges / OneEdgeIn, EdgesPerOneToGo * toGo));
+            int drawn = surface.DrawTogether(EdgeCosts.Of(surface, parallelism).Cheapest(taken), mostTriangles, mayTurnOver);
+            if (drawn == 0 && mayTurnOver)
             {
                 break;
             }
-            else
-            {
-                mayTurnOver = drawn == 0;
-            }
+
+            // Few came of many: the cheap edges are used up.
+            mayTurnOver = all && drawn == 0;
+            all = drawn < taken / 50;
         }
 
         return surface.ToMesh();

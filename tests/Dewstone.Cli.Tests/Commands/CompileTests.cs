@@ -4,7 +4,7 @@ namespace Dewstone.Cli.Tests.Commands;
 
 public sealed class CompileTests
 {
-    private static readonly string[] ClassB = [".png", ".gif"];
+    private static readonly string[] ClassB = [".png", ".gif", ".glb", ".stl"];
 
     [Fact]
     public async Task Compile_leaves_a_complete_job_folder_and_nothing_else()
@@ -17,7 +17,8 @@ public sealed class CompileTests
         foreach (string wanted in new[]
         {
             "job.json", "manifest.json", "predicted.vti", "estimate.json", "findings.sarif", "sequence.csv", "layers.gif", "unit.png", "cutaway.png",
-            "voids.png", "report.html", "doses/layer-002.csv", "doses/layer-003.csv", "doses/layer-004.csv", "layers/layer-001.png", "layers/layer-004.png",
+            "voids.png", "predicted.glb", "predicted.stl", "target.stl", "report.html",
+            "doses/layer-002.csv", "doses/layer-003.csv", "doses/layer-004.csv", "layers/layer-001.png", "layers/layer-004.png",
         })
         {
             Assert.Contains(wanted, files);

@@ -36,6 +36,13 @@ public sealed class ThreadCountTests
     });
 
     [Fact]
+    public void Thinned_surfaces_do_not_depend_on_threads() => Check((field, _, shape, threads) =>
+    {
+        SurfaceMesh mesh = SurfaceDecimator.ToAtMost(IsoSurface.At(field, shape, CellSize.Unit, 0.05f, threads), 2000, threads);
+        return [mesh.Area, mesh.Volume, .. mesh.Positions.Select(value => (double)value), .. mesh.Triangles.Select(value => (double)value)];
+    });
+
+    [Fact]
     public void Widest_ways_do_not_depend_on_threads() => Check((_, cells, shape, threads) =>
     {
         byte[] regions = Solids.Make(shape, (_, _, z) => z == 0);

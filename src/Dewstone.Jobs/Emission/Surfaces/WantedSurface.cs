@@ -15,8 +15,7 @@ internal static class WantedSurface
     /// <returns>The surface.</returns>
     public static UnitSurface Of(CompiledJob job, ReefShape shape, Parallelism parallelism)
     {
-        CellGrid grid = job.Target.Grid;
-        float[] distances = SurfaceDistances.Of(shape, job.Placement, job.Target, parallelism);
+        (CellGrid grid, float[] distances) = SurfaceDistances.Of(shape, job.Placement, job.Target, parallelism);
         SurfaceMesh mesh = IsoSurface.At(
             distances, new GridShape(grid.Nx, grid.Ny, grid.Nz), new CellSize(grid.CellMetres, grid.CellHeightMetres), 0f, parallelism);
         return UnitSurface.Of(mesh, grid, job.Placement, parallelism);
