@@ -21,6 +21,21 @@ public static class DescriptionReader
     public static ReadResult ReadJob(string unitPath, ReadOptions? options = null) =>
         new JobReader(options ?? ReadOptions.None).Read(unitPath);
 
+    /// <summary>Reads a mix and a printer without any unit, and the needles and tonight's file that go with them.</summary>
+    /// <param name="options">What the command line says; must name a mix and a printer.</param>
+    /// <returns>Both, or the findings that stand against them.</returns>
+    /// <exception cref="ArgumentException">No mix or no printer is named.</exception>
+    public static MixOnPrinterReading ReadMixOnPrinter(ReadOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        if (options.Mix is null || options.Printer is null)
+        {
+            throw new ArgumentException("A mix and a printer must be named.", nameof(options));
+        }
+
+        return new JobReader(options).ReadMixOnPrinter();
+    }
+
     /// <summary>Reads one file of any kind, without the files it names.</summary>
     /// <param name="path">Path, relative to the current folder.</param>
     /// <param name="kind">Kind that is due.</param>

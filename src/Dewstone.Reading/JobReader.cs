@@ -53,6 +53,20 @@ internal sealed class JobReader(ReadOptions options)
         return new ReadResult(job, [.. findings.Items.Select(sources.Place)], sources, inputs);
     }
 
+    /// <summary>Reads the mix and the printer of the options, with what goes with them, and no unit.</summary>
+    /// <returns>The result.</returns>
+    public MixOnPrinterReading ReadMixOnPrinter()
+    {
+        Opened<TonightFile>? tonight = OpenNamed(options.Tonight, "tonight", DescriptionKind.Tonight, DescriptionReader.TonightText);
+        Opened<DryMix>? mix = OpenNamed(options.Mix, "mix", DescriptionKind.Mix, DescriptionReader.MixText);
+        Opened<PrinterFile>? printer = OpenNamed(options.Printer, "printer", DescriptionKind.Printer, DescriptionReader.PrinterText);
+        Opened<NeedleTable>? needles = OpenNeedles(tonight, printer);
+        CheckPores(mix?.Value, tonight?.Value?.Tonight);
+        MixOnPrinter? value = findings.HasErrors || mix?.Value is null || printer?.Value is null
+            ? null : new MixOnPrinter(mix.Value, printer.Value.Printer, needles?.Value, tonight?.Value?.Tonight);
+        return new MixOnPrinterReading(value, [.. findings.Items.Select(sources.Place)], sources);
+    }
+
     /// <summary>Reads one file by itself.</summary>
     /// <typeparam name="T">What it describes.</typeparam>
     /// <param name="path">Path, relative to the current folder.</param>

@@ -45,7 +45,8 @@ internal static class CorrectionTable
         }
     }
 
-    private static IEnumerable<(string Name, Func<JobDescription> Job)> Bodies()
+    /// <summary>The bodies, by name.</summary>
+    public static IEnumerable<(string Name, Func<JobDescription> Job)> Bodies()
     {
         yield return ("cube, straight", Targets.Cube);
         yield return ("cube, shifted", () => Shifted(Targets.Cube()));
@@ -61,7 +62,7 @@ internal static class CorrectionTable
 
     private static JobDescription Shifted(JobDescription job) => job with { Unit = job.Unit with { Place = job.Unit.Place with { ShiftedLayers = true } } };
 
-    private static JobDescription Example(string name)
+    public static JobDescription Example(string name)
     {
         DirectoryInfo? folder = new(AppContext.BaseDirectory);
         while (folder is not null && !Directory.Exists(Path.Combine(folder.FullName, "examples")))

@@ -25,6 +25,18 @@ internal static class Program
             return;
         }
 
+        if (args is ["--table", "registration", ..])
+        {
+            RegistrationTable.Print(args[2..]);
+            return;
+        }
+
+        if (args is ["--table", "scaling"])
+        {
+            ScalingTable.Print();
+            return;
+        }
+
         if (args is ["--table", "needles"])
         {
             DeadNeedleTable.Print();

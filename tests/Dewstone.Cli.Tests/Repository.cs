@@ -1,3 +1,6 @@
+using System.Text.Json;
+using Json.Schema;
+
 namespace Dewstone.Cli.Tests;
 
 /// <summary>The checkout the tests run from.</summary>
@@ -10,6 +13,17 @@ internal static class Repository
     /// <param name="parts">Below the top.</param>
     /// <returns>The full path.</returns>
     public static string Path(params string[] parts) => System.IO.Path.Combine([Root, .. parts]);
+
+    /// <summary>Holds a document against a stored schema.</summary>
+    /// <param name="schema">File in <c>schemas/</c>.</param>
+    /// <param name="text">The document.</param>
+    public static void AssertValid(string schema, string text)
+    {
+        using JsonDocument document = JsonDocument.Parse(text);
+        EvaluationResults result = JsonSchema.FromText(File.ReadAllText(Path("schemas", schema)))
+            .Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(d => d.Errors is { Count: > 0 }).Select(d => $"{d.InstanceLocation} {string.Join(' ', d.Errors!.Values)}")));
+    }
 
     private static string Find()
     {

@@ -167,6 +167,7 @@ internal static class Samples
         return new CompiledJob
         {
             Description = new JobDescription { Unit = Unit, Mix = Mix, Printer = Printer, Needles = needles, Tonight = tonight },
+            Registration = new Registration { Wish = new PlacementWish(), Fixed = true },
             Placement = new UnitPlacement { QuarterTurns = 0, Corner = new Point3(0.15, 0.1, 0.05), UnitBox = Unit.OuterBox },
             Lattice = Lattice,
             Target = new TargetField { Grid = moisture.Grid, Fraction = new float[moisture.Grid.Count], CubicMetres = 0.0004 },

@@ -57,6 +57,9 @@ internal static class CommandLine
         {
             CompileCommand.Create(world),
             CheckCommand.Create(world),
+            DiffCommand.Create(world),
+            VerifyCommand.Create(world),
+            LimitsCommand.Create(world),
             ExplainCommand.Create(world),
             NewCommand.Create(world),
             SchemaCommand.Create(world),

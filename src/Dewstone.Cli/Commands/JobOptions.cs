@@ -8,22 +8,21 @@ namespace Dewstone.Cli.Commands;
 /// <summary>Words that <c>compile</c> and <c>check</c> share.</summary>
 internal sealed class JobOptions
 {
+    /// <summary>Cells a voxel side unless asked otherwise.</summary>
+    internal const int DefaultCells = 8;
+
     private const int LeastCells = 4;
     private const int MostCells = 16;
-    private const int DefaultCells = 8;
-    private const int MostThreads = 256;
 
+    private readonly SharedOptions shared = new();
     private readonly Argument<string[]> units = new("UNIT") { Description = "Unit description, *.unit.yaml; one or more.", Arity = ArgumentArity.OneOrMore };
     private readonly Option<string?> mix = File("--mix", "Mix to use instead of the one the unit names.");
     private readonly Option<string?> printer = File("--printer", "Printer to use instead of the one the unit names.");
     private readonly Option<string?> site = File("--site", "Site to use instead of the one the unit names.");
     private readonly Option<string?> needles = File("--needles", "Needles file (CSV) to use instead of the printer's.");
     private readonly Option<string?> tonight = File("--tonight", "What was measured on the night.");
-    private readonly Option<string?> root = new("--root") { Description = "Folder that no named file may lie outside of.", HelpName = "DIR" };
-    private readonly Option<int?> cells = Number("--cells", $"Cells a voxel side, {LeastCells} to {MostCells} (default {DefaultCells}).", LeastCells, MostCells);
-    private readonly Option<int?> threads = Number("--threads", "Threads to use (default: the processors this process may use); no result depends on it.", 1, MostThreads);
-    private readonly Option<bool> json = new("--json") { Description = "One JSON document on standard output, nothing else there." };
-    private readonly Option<bool> quiet = new("--quiet") { Description = "No progress; findings of level note are left out of the text." };
+    private readonly Option<string?> root = Root();
+    private readonly Option<int?> cells = Cells();
     private readonly Option<bool> noCorrection = new("--no-correction") { Description = "Plain doses: each voxel's wanted share of the best single dose; for comparison." };
     private readonly Option<string?> like = new("--like") { Description = "Keep this job's placement and start from its doses.", HelpName = "JOB" };
     private readonly Option<string?> sarif = File("--sarif", "Also write the findings as SARIF 2.1.0.");
@@ -40,10 +39,12 @@ internal sealed class JobOptions
     public void AddTo(Command command)
     {
         command.Arguments.Add(units);
-        foreach (Option option in new Option[] { mix, printer, site, needles, tonight, like, noCorrection, root, cells, threads, accept, json, quiet, sarif })
+        foreach (Option option in new Option[] { mix, printer, site, needles, tonight, like, noCorrection, root, cells, accept, sarif })
         {
             command.Options.Add(option);
         }
+
+        shared.AddTo(command);
     }
 
     /// <summary>What was asked for.</summary>
@@ -74,35 +75,25 @@ internal sealed class JobOptions
             Tonight = parse.GetValue(tonight),
             Root = parse.GetValue(root),
             Cells = parse.GetValue(cells) ?? DefaultCells,
-            Parallelism = new Parallelism(parse.GetValue(threads) ?? Math.Max(1, world.Processors)),
+            Parallelism = shared.Threads(parse, world),
             Accept = parse.GetValue(accept) ?? [],
             Correct = !parse.GetValue(noCorrection),
             Like = parse.GetValue(like),
-            Json = parse.GetValue(json),
-            Quiet = parse.GetValue(quiet),
+            Json = parse.GetValue(shared.Json),
+            Quiet = parse.GetValue(shared.Quiet),
             SarifFile = parse.GetValue(sarif),
         };
     }
 
-    private static Option<string?> File(string name, string description) => new(name) { Description = description, HelpName = "FILE" };
+    /// <summary><c>--root</c>.</summary>
+    internal static Option<string?> Root() => new("--root") { Description = "Folder that no named file may lie outside of.", HelpName = "DIR" };
 
-    private static Option<int?> Number(string name, string description, int least, int most) => new(name)
-    {
-        Description = description,
-        HelpName = "N",
-        CustomParser = result =>
-        {
-            string text = result.Tokens[^1].Value;
-            if (int.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int value) &&
-                value >= least && value <= most)
-            {
-                return value;
-            }
+    /// <summary><c>--cells</c>.</summary>
+    internal static Option<int?> Cells() =>
+        WholeNumber.Option("--cells", $"Cells a voxel side, {LeastCells} to {MostCells} (default {DefaultCells}).", LeastCells, MostCells);
 
-            result.AddError($"{name} takes a whole number from {least} to {most}, not '{text}'.");
-            return null;
-        },
-    };
+    /// <summary>An option that names a file.</summary>
+    internal static Option<string?> File(string name, string description) => new(name) { Description = description, HelpName = "FILE" };
 
     private static Acceptance[] ParseAcceptances(ArgumentResult result)
     {

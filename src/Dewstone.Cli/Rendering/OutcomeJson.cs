@@ -1,8 +1,6 @@
-using System.Text;
 using System.Text.Json;
 using Dewstone.Cli.Commands;
 using Dewstone.Jobs.Emission.Json;
-using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
@@ -11,36 +9,21 @@ namespace Dewstone.Cli.Rendering;
 /// <summary>The one JSON document of <c>compile --json</c> and <c>check --json</c>; its schema is <c>schemas/check.schema.json</c>.</summary>
 internal static class OutcomeJson
 {
-    /// <summary>Version of the document; rises when a field goes or changes meaning.</summary>
-    public const int Version = 1;
-
     /// <summary>The document.</summary>
     /// <param name="command">compile or check.</param>
     /// <param name="outcomes">One a unit, in the order asked for.</param>
     /// <param name="exitCode">What the program ends with.</param>
     /// <returns>Indented JSON with a line feed at its end.</returns>
-    public static string Of(string command, IReadOnlyList<UnitOutcome> outcomes, int exitCode)
+    public static string Of(string command, IReadOnlyList<UnitOutcome> outcomes, int exitCode) => JsonText.Of(command, exitCode, json =>
     {
-        using MemoryStream stream = new();
-        using (Utf8JsonWriter json = new(stream, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
+        json.WriteStartArray("units");
+        foreach (UnitOutcome outcome in outcomes)
         {
-            json.WriteStartObject();
-            json.WriteString("format", $"dewstone-{command}");
-            json.WriteNumber("version", Version);
-            json.WriteString("tool", ToolVersion.Text);
-            json.WriteNumber("exit_code", exitCode);
-            json.WriteStartArray("units");
-            foreach (UnitOutcome outcome in outcomes)
-            {
-                WriteUnit(json, outcome);
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
+            WriteUnit(json, outcome);
         }
 
-        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
-    }
+        json.WriteEndArray();
+    });
 
     private static void WriteUnit(Utf8JsonWriter json, UnitOutcome outcome)
     {
@@ -49,14 +32,8 @@ internal static class OutcomeJson
         json.WriteString("name", outcome.Name);
         json.WriteNumber("exit_code", outcome.ExitCode);
         json.WriteBoolean("held", outcome.Job is { Held: true });
-        WriteOptional(json, "folder", outcome.Folder);
-        json.WriteStartArray("findings");
-        foreach (Diagnostic finding in outcome.Findings)
-        {
-            WriteFinding(json, finding);
-        }
-
-        json.WriteEndArray();
+        json.WriteString("folder", outcome.Folder);
+        FindingJson.Write(json, outcome.Findings);
         json.WriteStartArray("requirements");
         foreach (RequirementResult requirement in outcome.Job?.Requirements ?? [])
         {
@@ -72,27 +49,12 @@ internal static class OutcomeJson
         json.WriteEndObject();
     }
 
-    private static void WriteFinding(Utf8JsonWriter json, Diagnostic finding)
-    {
-        json.WriteStartObject();
-        json.WriteString("code", finding.Code);
-        json.WriteString("level", ExplainPage.Word(finding.Severity));
-        json.WriteString("message", finding.Message);
-        json.WriteString("remedy", finding.Remedy);
-        WriteOptional(json, "file", finding.Location?.File);
-        json.WriteNumber("line", finding.Location?.Line ?? 0);
-        json.WriteNumber("column", finding.Location?.Column ?? 0);
-        WriteOptional(json, "key", finding.Key is { Path.Length: > 0 } key ? key.Path : null);
-        WriteOptional(json, "accepted", finding.AcceptedBecause);
-        json.WriteEndObject();
-    }
-
     private static void WriteRequirement(Utf8JsonWriter json, RequirementResult r)
     {
         json.WriteStartObject();
         json.WriteString("id", r.Id);
         json.WriteString("feature", r.Feature);
-        WriteOptional(json, "file", r.Location?.File);
+        json.WriteString("file", r.Location?.File);
         json.WriteNumber("line", r.Location?.Line ?? 0);
         json.WriteString("quantity", r.Quantity);
         json.WriteString("op", r.Op);
@@ -101,7 +63,7 @@ internal static class OutcomeJson
         json.WriteNumber("margin", SignificantFigures.Six(r.Margin));
         json.WriteString("unit", r.Unit);
         json.WriteBoolean("met", r.Met);
-        WriteOptional(json, "accepted", r.AcceptedBecause);
+        json.WriteString("accepted", r.AcceptedBecause);
         json.WriteEndObject();
     }
 
@@ -122,17 +84,5 @@ internal static class OutcomeJson
         json.WriteStartObject("dosing");
         DosingJson.Write(json, job.Dosing);
         json.WriteEndObject();
-    }
-
-    private static void WriteOptional(Utf8JsonWriter json, string name, string? value)
-    {
-        if (value is null)
-        {
-            json.WriteNull(name);
-        }
-        else
-        {
-            json.WriteString(name, value);
-        }
     }
 }

@@ -68,21 +68,16 @@ internal static class OutcomeText
         Line(text, "unit", $"{Round(e.LiftKilograms)} kg on the hook, {Round(job.Solid.HardenedCubicMetres * 1000.0)} L of concrete, mean water/cement {job.Solid.MeanWaterCement:0.000}");
         Line(text, "mix", $"{Round(e.SpreadKilograms)} kg to spread: {Round(e.HardenedDryKilograms)} kg harden, {Round(e.ReusableKilograms)} kg can be used again, {Round(e.LostKilograms)} kg lost");
         Line(text, "water", $"{e.WaterCubicMetres * 1000.0:0.0} L in {doses} doses over {job.Lattice.Layers} layers, and {e.FlushCubicMetres * 1000.0:0.0} L to flush");
-        Line(text, "doses", Doses(job.Dosing));
+        Line(text, "place", PlaceText.Of(job));
+        foreach (string line in DosingText.Of(job.Dosing))
+        {
+            Line(text, "doses", line);
+        }
+
         Line(text, "time", $"{Minutes(e.PrintSeconds)} printing after {Minutes(e.SetupSeconds)} of setup");
         Line(text, "tonight", NightText.Of(job.Description));
         Line(text, "carbon and cost", $"{Round(e.CarbonKilograms)} kg CO2, {e.Cost:0.00} {e.Currency} (materials used up)");
     }
-
-    private static string Doses(DosingSummary d)
-    {
-        string from = d.LikeFingerprint is { } like ? $", started from job {like}" : "";
-        return d.Corrected
-            ? $"corrected in {d.Solves} solves{from}: shape match {d.Chosen.ShapeMatch:0.000} (plain {d.Plain.ShapeMatch:0.000}), volume {Percent(d.Chosen.VolumeError)} (plain {Percent(d.Plain.VolumeError)}), water {d.Chosen.WaterCubicMetres * 1000.0:0.0} L (plain {d.Plain.WaterCubicMetres * 1000.0:0.0} L)"
-            : $"plain, {d.PlainMillilitres:0} mL a full voxel: shape match {d.Chosen.ShapeMatch:0.000}, volume {Percent(d.Chosen.VolumeError)}";
-    }
-
-    private static string Percent(double share) => (share * 100.0).ToString("+0.0;-0.0;0.0") + " %";
 
     private static void Line(StringBuilder text, string word, string what) => text.Append($"  {word,-16} {what}\n");
 

@@ -11,13 +11,16 @@ internal sealed class CorrectionField
 {
     private const int PlanesTogether = 2;
 
-    private CorrectionField(TargetField target, float[] weights) => (Target, Weights) = (target, weights);
+    private CorrectionField(TargetField target, float[] weights, float[] dryWeights) => (Target, Weights, DryWeights) = (target, weights, dryWeights);
 
     /// <summary>The wanted solid.</summary>
     public TargetField Target { get; }
 
-    /// <summary>Weight of each cell's misfit, 1; index order of the grid.</summary>
+    /// <summary>Weight of each cell's misfit, and of the means around needles, 1; index order of the grid.</summary>
     public float[] Weights { get; }
+
+    /// <summary>Weight of each cell's misfit where water is missing, 1; index order of the grid.</summary>
+    public float[] DryWeights { get; }
 
     /// <summary>The cells.</summary>
     public CellGrid Grid => Target.Grid;
@@ -47,7 +50,7 @@ internal sealed class CorrectionField
         float[] outward = DistanceTransform.Squared(solid, cells, size, Phase.Set, OutsideCells.Ignored, parallelism);
         float[] inward = DistanceTransform.Squared(solid, cells, size, Phase.Empty, OutsideCells.Empty, parallelism);
         double half = size.HalfMeanEdge;
-        float[] weights = outward;
+        float[] weights = outward, dryWeights = inward;
         Chunks.Run(grid.Nz, PlanesTogether, parallelism, (first, end) =>
         {
             for (int cell = first * cells.Plane; cell < end * cells.Plane; cell++)
@@ -57,9 +60,10 @@ internal sealed class CorrectionField
                 bool isOpening = solid[cell] == 0 && distance <= 2.0 * rule.FarthestMetres && IsInOpening(shape, placement, grid, cell);
                 weight *= isOpening ? rule.OpeningWeight : distance < reliefMetres ? rule.ReliefWeight : 1.0;
                 weights[cell] = (float)weight;
+                dryWeights[cell] = (float)(solid[cell] != 0 && distance >= rule.PocketMetres ? rule.PocketWeight * weight : weight);
             }
         });
-        return new CorrectionField(target, weights);
+        return new CorrectionField(target, weights, dryWeights);
     }
 
     /// <summary>Makes the solid in a position's own voxel weigh more.</summary>
@@ -78,10 +82,44 @@ internal sealed class CorrectionField
                 int row = (z * Grid.Ny + y) * Grid.Nx;
                 for (int cell = row + x0; cell < row + x0 + Grid.CellsPerPitch; cell++)
                 {
-                    Weights[cell] *= Target.Fraction[cell] >= 0.5f ? (float)factor : 1f;
+                    float times = Target.Fraction[cell] >= 0.5f ? (float)factor : 1f;
+                    Weights[cell] *= times;
+                    DryWeights[cell] *= times;
                 }
             }
         }
+    }
+
+    /// <summary>The part of the field that a window sees from which the unit stands whole cells further than on these cells.</summary>
+    /// <param name="grid">Cells of the window, of the same size.</param>
+    /// <param name="x">Cell here, along x, that the window's first one shows; may lie outside.</param>
+    /// <param name="y">The same along y.</param>
+    /// <param name="z">The same along z.</param>
+    /// <returns>A field of its own; cells that lie outside here are not wanted and weigh as the farthest.</returns>
+    public CorrectionField Cut(CellGrid grid, int x, int y, int z)
+    {
+        float[] fraction = new float[grid.Count], weights = new float[grid.Count];
+        Array.Fill(weights, Weights[0]);
+        int first = Math.Max(0, -x), length = Math.Min(grid.Nx, Grid.Nx - x) - first;
+        double cells = 0.0;
+        for (int row = 0; length > 0 && row < grid.Ny * grid.Nz; row++)
+        {
+            int b = row % grid.Ny + y, c = row / grid.Ny + z;
+            if (b < 0 || c < 0 || b >= Grid.Ny || c >= Grid.Nz)
+            {
+                continue;
+            }
+
+            int from = (c * Grid.Ny + b) * Grid.Nx + x + first, to = row * grid.Nx + first;
+            Target.Fraction.AsSpan(from, length).CopyTo(fraction.AsSpan(to));
+            Weights.AsSpan(from, length).CopyTo(weights.AsSpan(to));
+            foreach (float share in fraction.AsSpan(to, length))
+            {
+                cells += share;
+            }
+        }
+
+        return new CorrectionField(new TargetField { Grid = grid, Fraction = fraction, CubicMetres = cells * grid.CellCubicMetres }, weights);
     }
 
     private static bool IsInOpening(ReefShape shape, UnitPlacement placement, CellGrid grid, int cell)

@@ -7,6 +7,7 @@ namespace Dewstone.Compute.Dosing;
 /// cell's mean content is in proportion to how much of it the front has passed; e = price of water, 0 up to a water/cement and rising straight above it
 /// (<see cref="WaterPrice"/>, <see cref="BandPrice"/>). Weight = 1 + distance to the wanted surface / <see cref="DepthMetres"/>: what is far out counts more, so that
 /// corners between needles close and bulges go first; times <see cref="OpeningWeight"/> for wanted voids of tunnels and cavities, so that openings stay open;
+/// times <see cref="PocketWeight"/> where water is missing in solid deeper than <see cref="PocketMetres"/>;
 /// times <see cref="BlockedWeight"/> in the voxels of blocked needles;
 /// times <see cref="ReliefWeight"/> within the relief's amplitude of the wanted surface, openings excepted, because there the surface counts as met.</para>
 /// <para>Step: every dose is multiplied by exp(v), v = momentum x v before + gain x mean misfit around its tip (Gaussian of the weighted misfit over two pitches
@@ -29,6 +30,12 @@ public sealed record CorrectionRule
     /// <summary>Weight of the wanted voids of tunnels and cavities, 1.</summary>
     public double OpeningWeight { get; init; } = 3.0;
 
+    /// <summary>Weight of missing water in deep solid, 1: dry pockets close at a price of water that the rest of the solid would not pay.</summary>
+    public double PocketWeight { get; init; } = 1.6;
+
+    /// <summary>Depth below the wanted surface from which solid counts as deep, metres: less than a pocket in the middle of a thin wall lies.</summary>
+    public double PocketMetres { get; init; } = 0.015;
+
     /// <summary>Weight of the voxels of blocked needles, 1: what they lack their neighbours must bring, at whatever price of water.</summary>
     public double BlockedWeight { get; init; } = 3.0;
 
@@ -36,7 +43,7 @@ public sealed record CorrectionRule
     public double ReliefWeight { get; init; } = 0.3;
 
     /// <summary>Hardened share that one setting content of water above the dose of a full voxel costs, 1.</summary>
-    public double WaterPrice { get; init; } = 0.03;
+    public double WaterPrice { get; init; } = 0.06;
 
     /// <summary>The same above the upper end of the wanted band of water/cement less <see cref="NominalDose.BandMargin"/>, 1.</summary>
     public double BandPrice { get; init; } = 0.5;

@@ -72,13 +72,15 @@ internal sealed class DoseMisfit
     {
         ReadOnlySpan<float> wanted = field.Target.Fraction.AsSpan(first, content.Length);
         ReadOnlySpan<float> weights = field.Weights.AsSpan(first, content.Length);
+        ReadOnlySpan<float> dryWeights = field.DryWeights.AsSpan(first, content.Length);
         Span<float> weighted = Weighted.AsSpan(first, content.Length);
         double sum = 0.0;
         for (int i = 0; i < content.Length; i++)
         {
             float hardened = Math.Clamp((content[i] - dry) * perContent, 0f, 1f);
             float cost = Math.Max(0f, content[i] - dear) * price + Math.Max(0f, content[i] - tooWet) * bandPrice;
-            float misfit = (wanted[i] - hardened - cost) * weights[i];
+            float misfit = wanted[i] - hardened - cost;
+            misfit *= misfit > 0f ? dryWeights[i] : weights[i];
             weighted[i] = misfit;
             sum += Math.Abs(misfit);
         }

@@ -73,7 +73,11 @@ public static class DoseSolver
         DoseWishes wishes = Start(options, rounder, fine.Fractions, start, MayMove(options, placement, lattice, coarse, fine, parallelism, cancellationToken));
         ProximityCorrection correction = new(rounder, wishes, options.Rule, options.LikeMillilitres is null ? 0.0 : options.LikeWeight, history);
         correction.Iterate(coarse, options.CoarseSolves, isLast: false, cancellationToken);
-        correction.Forget();
+        if (fine != coarse)
+        {
+            correction.Forget();
+        }
+
         double toBeat = correction.Offer(fine, PlainDoseSearch.Wishes(fine.Fractions, plain), DoseStepKind.Plain, cancellationToken);
         if (options.LikeMillilitres is not null)
         {

@@ -15,10 +15,10 @@ public sealed record DoseSolverOptions
     public int FineCells { get; init; } = 6;
 
     /// <summary>Corrected solves on coarse cells, 0 or more.</summary>
-    public int CoarseSolves { get; init; } = 10;
+    public int CoarseSolves { get; init; } = 14;
 
     /// <summary>Corrected solves on fine cells, 1 or more.</summary>
-    public int FineSolves { get; init; } = 7;
+    public int FineSolves { get; init; } = 12;
 
     /// <summary>The objective and the step.</summary>
     public CorrectionRule Rule { get; init; } = new();

@@ -20,7 +20,7 @@ public static class Placer
     /// <summary>Most fine cells that are computed: target, two moisture fields and flags of them take some 3 GB.</summary>
     private const long MostCells = 250_000_000;
 
-    /// <summary>Places the unit of a job and lays the lattice over it.</summary>
+    /// <summary>Places the unit of a job as its own <c>place</c> asks, what that leaves free in the middle, straight and without a turn.</summary>
     /// <param name="job">Unit and printer.</param>
     /// <param name="cellsPerVoxel">Fine cells a pitch, 2 to 32.</param>
     /// <returns>Placement, lattice and cells, or the errors that forbid them.</returns>
@@ -31,10 +31,10 @@ public static class Placer
         return Place(job, cellsPerVoxel, job.Unit.Place);
     }
 
-    /// <summary>Places the unit of a job as wished instead of as its file says.</summary>
+    /// <summary>Places the unit of a job and lays the lattice over it.</summary>
     /// <param name="job">Unit and printer.</param>
     /// <param name="cellsPerVoxel">Fine cells a pitch, 2 to 32.</param>
-    /// <param name="wish">Turn, shift and layers; null members as if the file left them free: none.</param>
+    /// <param name="wish">Where the unit shall stand, whatever its own <c>place</c> says.</param>
     /// <returns>Placement, lattice and cells, or the errors that forbid them.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Cells out of range.</exception>
     public static PlacementResult Place(JobDescription job, int cellsPerVoxel, PlacementWish wish)
@@ -44,7 +44,7 @@ public static class Placer
         ArgumentOutOfRangeException.ThrowIfLessThan(cellsPerVoxel, 2);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(cellsPerVoxel, 32);
         var findings = new DiagnosticBag();
-        findings.AddRange(PrinterCheck.Check(job, cellsPerVoxel));
+        findings.AddRange(PrinterCheck.Check(job, cellsPerVoxel, wish));
         if (findings.HasErrors)
         {
             return new PlacementResult { Findings = findings.Items };

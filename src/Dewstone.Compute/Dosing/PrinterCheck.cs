@@ -11,8 +11,9 @@ internal static class PrinterCheck
     /// <summary>Findings about grid, head, needles and bed.</summary>
     /// <param name="job">Unit, mix, printer, needles.</param>
     /// <param name="cellsPerVoxel">Fine cells a pitch.</param>
+    /// <param name="wish">Where the unit shall stand.</param>
     /// <returns>Findings, in order.</returns>
-    public static IReadOnlyList<Diagnostic> Check(JobDescription job, int cellsPerVoxel)
+    public static IReadOnlyList<Diagnostic> Check(JobDescription job, int cellsPerVoxel, PlacementWish wish)
     {
         var findings = new DiagnosticBag();
         Printer printer = job.Printer;
@@ -33,7 +34,7 @@ internal static class PrinterCheck
                 new KeyPath(DescriptionKind.Printer, "needle.tip_depth")));
         }
 
-        CheckShiftedLayers(job, cellsPerVoxel, findings);
+        CheckShiftedLayers(job, cellsPerVoxel, wish, findings);
         CheckNeedleTable(job, findings);
         double porosity = job.Mix.Porosity(job.LooseDensity);
         if (porosity <= 0.0)
@@ -88,9 +89,9 @@ internal static class PrinterCheck
         }
     }
 
-    private static void CheckShiftedLayers(JobDescription job, int cellsPerVoxel, DiagnosticBag findings)
+    private static void CheckShiftedLayers(JobDescription job, int cellsPerVoxel, PlacementWish wish, DiagnosticBag findings)
     {
-        if (job.Unit.Place.ShiftedLayers != true)
+        if (wish.ShiftedLayers != true)
         {
             return;
         }

@@ -14,7 +14,8 @@ namespace Dewstone.Compute.Dosing;
 /// <param name="history">Takes every solve.</param>
 internal sealed class ProximityCorrection(DoseRounder rounder, DoseWishes wishes, CorrectionRule rule, double likeWeight, DoseHistory history)
 {
-    private const double LeastWishShare = 0.25;
+    /// <summary>Least wish, share of the least dose: small enough to be rounded to nothing, large enough to come back.</summary>
+    public const double LeastWishShare = 0.25;
 
     /// <summary>Best plan on the last cells used; null before the first solve.</summary>
     public DosePlan? Best { get; private set; }

@@ -39,15 +39,13 @@ internal sealed class FeatureSizeCheck
         string says = $"the tunnel \"{tunnel.Name}\"";
         KeyPath section = key.Key("section");
         bool upright = tunnel is AxisTunnel { Along: Axis.Z };
-        double narrowest = double.PositiveInfinity;
-        if (tunnel.Section is RoundSection round)
+        double narrowest = Narrowest(tunnel.Section);
+        if (tunnel.Section is RoundSection)
         {
-            narrowest = round.Diameter.Metres;
             Least(says, "diameter", narrowest, upright ? pitch : Either, section.Key("diameter"));
         }
         else if (tunnel.Section is RectangularSection r)
         {
-            narrowest = Math.Min(r.Width.Metres, r.Height.Metres);
             Least(says, "width", r.Width.Metres, pitch, section.Key("width"));
             double height = upright ? pitch : tunnel is AxisTunnel ? layer : Either;
             Least(says, "height", r.Height.Metres, height, section.Key("height"));
@@ -82,7 +80,20 @@ internal sealed class FeatureSizeCheck
         }
     }
 
-    private static double Narrowest(SolidForm form) => form switch
+    /// <summary>Narrowest measure of a section.</summary>
+    /// <param name="section">The section.</param>
+    /// <returns>Metres.</returns>
+    public static double Narrowest(Section section) => section switch
+    {
+        RoundSection round => round.Diameter.Metres,
+        RectangularSection r => Math.Min(r.Width.Metres, r.Height.Metres),
+        _ => double.PositiveInfinity,
+    };
+
+    /// <summary>Narrowest measure of a form.</summary>
+    /// <param name="form">The form.</param>
+    /// <returns>Metres.</returns>
+    public static double Narrowest(SolidForm form) => form switch
     {
         SphereForm sphere => sphere.Diameter.Metres,
         EllipsoidForm e => Math.Min(e.Size.X, Math.Min(e.Size.Y, e.Size.Z)),

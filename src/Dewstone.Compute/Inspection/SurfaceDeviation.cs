@@ -86,7 +86,7 @@ public static class SurfaceDeviation
     }
 
     /// <summary>The field whose level 1 is the hardened surface.</summary>
-    private static float[] FrontField(MoistureResult moisture, int exponent, double residual)
+    internal static float[] FrontField(MoistureResult moisture, int exponent, double residual)
     {
         ReadOnlySpan<float> content = moisture.VolumetricWaterContent;
         var field = new float[content.Length];

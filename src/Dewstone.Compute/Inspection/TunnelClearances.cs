@@ -51,8 +51,8 @@ internal static class TunnelClearances
         return found;
     }
 
-    // From each empty cell to the surface, by way of cell centres; 0 in the solid.
-    private static float[] CentreDistances(CellGrid grid, float[] field, float level, Parallelism parallelism)
+    /// <summary>From each empty cell to the surface, by way of cell centres; 0 in the solid.</summary>
+    internal static float[] CentreDistances(CellGrid grid, float[] field, float level, Parallelism parallelism)
     {
         var set = new byte[field.Length];
         for (int i = 0; i < set.Length; i++)
@@ -72,7 +72,8 @@ internal static class TunnelClearances
         return distances;
     }
 
-    private static double Width(CellGrid grid, int[] inner, byte[] regions, NearestTriangle surface, float[] distances, Parallelism parallelism)
+    /// <summary>Diameter of the largest ball that gets from one mouth to the other through the inner cells, metres; 0 when none does.</summary>
+    internal static double Width(CellGrid grid, int[] inner, byte[] regions, NearestTriangle surface, float[] distances, Parallelism parallelism)
     {
         var clearances = new float[grid.Count];
         foreach (int cell in inner)

@@ -1,8 +1,8 @@
 using Dewstone.Compute.Dosing;
-using Dewstone.Compute.Estimation;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Sequencing;
+using Dewstone.Compute.Studies;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
@@ -37,8 +37,9 @@ public static class JobCompiler
         ShapeResult shape = ReefShapeBuilder.Build(job.Unit);
         findings.AddRange(shape.Diagnostics);
         findings.AddRange(ShapeCheck.Check(job.Unit, shape.Shape, job.Printer.Grid.Pitch.Metres, job.Printer.Grid.LayerHeight.Metres));
-        PlacementWish wish = options.Like is { } like ? EarlierDoses.Placement(job, like) : job.Unit.Place;
-        PlacementResult place = Placer.Place(job, options.CellsPerVoxel, wish);
+        Registration registration = Register(job, shape.Shape, options, findings.Stop, parallelism, progress, cancellation);
+        findings.AddRange(registration.Findings);
+        PlacementResult place = Placer.Place(job, options.CellsPerVoxel, registration.Wish);
         findings.AddRange(place.Findings);
         if (findings.Stop || options.DrawingOnly || place is not { Placement: { } placement, Lattice: { } lattice, Cells: { } cells })
         {
@@ -59,38 +60,39 @@ public static class JobCompiler
         }
 
         DoseResult dosing = DoseSolver.Solve(job, shape.Shape, placement, lattice, dosingOptions, parallelism, progress, cancellation);
-        (Timeline timeline, DoseSchedule schedule) = TimelineBuilder.Build(job, lattice, dosing.Doses);
         findings.AddRange(dosing.Findings);
-        findings.AddRange(SupplyCheck.Check(job, lattice, dosing.Doses, timeline));
+        findings.AddRange(SupplyCheck.Check(job, lattice, dosing.Doses, TimelineBuilder.Build(job, lattice, dosing.Doses).Timeline));
         if (findings.Stop)
         {
             return findings.WithoutJob();
         }
 
-        MoistureResult moisture = DosePass.Wet(job, dosing.Doses, cells, schedule, parallelism, progress, cancellation);
-        findings.AddRange(WaterCheck.Check(placement, lattice, moisture));
-        findings.AddRange(BlockedNeedleCheck.Check(job, shape.Shape, placement, lattice, target, moisture));
+        findings.AddRange(LimitsCheck.Window(job, lattice, dosing.Nominal.ClosingMillilitres));
+        findings.AddRange(LimitsCheck.Features(job, shape.Shape, lattice.ShiftedLayers, dosing.Nominal.ClosingMillilitres, parallelism, cancellation));
+
+        Prediction predicted = Prediction.Of(job, dosing.Doses, target, parallelism, progress, cancellation);
+        findings.AddRange(WaterCheck.Check(placement, lattice, predicted.Moisture));
+        findings.AddRange(BlockedNeedleCheck.Check(job, shape.Shape, placement, lattice, target, predicted.Moisture));
+        DosingSummary dosingSummary = DoseComparison.Summary(job, dosing, target, predicted.Solid, options, parallelism, cancellation);
 
         progress?.Report(new Progress("inspection", 0.0));
-        SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
-        DosingSummary dosingSummary = DosePass.Summary(job, dosing, target, solid, options, parallelism, cancellation);
-        Estimate estimate = Estimator.Estimate(job, lattice, solid, dosing.Doses, timeline);
-        RequirementReport requirements = RequirementCheck.Check(job, solid, estimate);
+        RequirementReport requirements = RequirementCheck.Check(job, predicted.Solid, predicted.Estimate);
         findings.AddRange(requirements.Findings);
 
         CompiledJob compiled = new()
         {
             Description = job,
+            Registration = registration,
             Placement = placement,
             Lattice = lattice,
             Target = target,
             Doses = dosing.Doses,
             Dosing = dosingSummary,
-            Timeline = timeline,
-            Schedule = schedule,
-            Moisture = moisture,
-            Solid = solid,
-            Estimate = estimate,
+            Timeline = predicted.Timeline,
+            Schedule = predicted.Schedule,
+            Moisture = predicted.Moisture,
+            Solid = predicted.Solid,
+            Estimate = predicted.Estimate,
             Requirements = findings.Place(requirements.Results),
             Findings = findings.Items,
             Accepted = options.Accept,
@@ -99,5 +101,22 @@ public static class JobCompiler
         };
         JobVerifier.Verify(compiled);
         return new CompileResult(compiled, compiled.Findings);
+    }
+
+    // Where the unit stands: as an earlier job stood, as its file says, or where its corrected doses serve best.
+    private static Registration Register(
+        JobDescription job, ReefShape shape, CompileOptions options, bool hasErrors, Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation)
+    {
+        if (options.Like is { } like)
+        {
+            return new Registration { Wish = EarlierDoses.Placement(job, like), Fixed = true };
+        }
+
+        // Half a pitch is no whole number of cells when they are odd.
+        bool straightOnly = options.CellsPerVoxel % 2 != 0 && job.Unit.Place.ShiftedLayers is null;
+        JobDescription asked = straightOnly ? job with { Unit = job.Unit with { Place = job.Unit.Place with { ShiftedLayers = false } } } : job;
+        return hasErrors
+            ? new Registration { Wish = job.Unit.Place, Fixed = true }
+            : options.DrawingOnly ? Registrar.Fit(asked, shape, parallelism, cancellation) : Registrar.Choose(asked, shape, parallelism, progress, cancellation);
     }
 }

@@ -67,7 +67,8 @@ public static class JobCoreEmitter
         json.Number("most_water_cement", description.Unit.Require.WaterCement?.Max);
     }));
 
-    private static void Write(Utf8JsonWriter json, JobDescription description)
+    /// <summary>Writes the members of a description into the object that is open.</summary>
+    internal static void Write(Utf8JsonWriter json, JobDescription description)
     {
         json.Object("unit", () => UnitJson.Write(json, description.Unit));
         json.Object("mix", () => MixJson.Write(json, description.Mix));

@@ -22,9 +22,22 @@ public static class JobFiles
         CompiledJob job, Func<string, string> nameOfFile, bool rawField, Parallelism parallelism, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(job);
+        EmissionSettings settings = Settings(job, nameOfFile, rawField, parallelism);
+        JobData data = JobDataEmitter.Emit(job, settings, cancellation);
+        IReadOnlyList<EmittedFile> pictures = PictureSet.Emit(job, parallelism, cancellation);
+        List<EmittedFile> files = [.. data.Files, .. pictures, .. SurfaceSet.Emit(job, parallelism, cancellation)];
+        cancellation.ThrowIfCancellationRequested();
+        files.Add(ReportEmitter.Emit(job, data, settings, pictures.First(picture => picture.RelativePath == PictureSet.Unit).Bytes));
+        files.Add(ManifestEmitter.Emit(job, data, files, nameOfFile));
+        return files;
+    }
+
+    /// <summary>What the emitters need beside the job.</summary>
+    internal static EmissionSettings Settings(CompiledJob job, Func<string, string> nameOfFile, bool rawField, Parallelism parallelism)
+    {
         Stations stations = Stations.Over(job.Description.Printer);
         BedProperties bed = BedProperties.From(job.Description.Mix, job.Description.LooseDensity, job.Description.BedTemperature);
-        EmissionSettings settings = new()
+        return new EmissionSettings
         {
             Addressing = (i, j, _) =>
             {
@@ -43,12 +56,5 @@ public static class JobFiles
             RawField = rawField,
             Parallelism = parallelism,
         };
-        JobData data = JobDataEmitter.Emit(job, settings, cancellation);
-        IReadOnlyList<EmittedFile> pictures = PictureSet.Emit(job, parallelism, cancellation);
-        List<EmittedFile> files = [.. data.Files, .. pictures, .. SurfaceSet.Emit(job, parallelism, cancellation)];
-        cancellation.ThrowIfCancellationRequested();
-        files.Add(ReportEmitter.Emit(job, data, settings, pictures.First(picture => picture.RelativePath == PictureSet.Unit).Bytes));
-        files.Add(ManifestEmitter.Emit(job, data, files, nameOfFile));
-        return files;
     }
 }

@@ -58,6 +58,7 @@ public static class ManifestEmitter
                 json.WriteString("sha256", Sha256Text.Of(file.Bytes.Span));
             });
             json.Object("placement", () => PlacementJson.Write(json, job.Placement));
+            json.Object("registration", () => RegistrationJson.Write(json, job.Registration));
             json.Objects("requirements", job.Requirements, requirement => RequirementJson.Write(json, requirement, places));
             json.Object("totals", () => TotalsJson.Write(json, job));
             json.Objects("accepted", job.Findings.Where(finding => finding.AcceptedBecause is not null), finding => Accepted(json, finding, places));

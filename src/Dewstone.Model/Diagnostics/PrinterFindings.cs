@@ -130,10 +130,18 @@ public static class PrinterFindings
         "The table probably belongs to another head, and then every gain in it is wrong.",
         "Name the needles file of this printer, or correct head.columns and head.rows.");
 
+    /// <summary>Unit moved or turned clear of blocked needles.</summary>
+    public static FindingKind MovedClear { get; } = new(
+        "DW4018", Severity.Note, "Moved or turned to avoid blocked needles",
+        "The unit's file leaves its turn or its place in the bin free, and elsewhere less of it lies under needles that the table calls blocked or limited; it is printed there.",
+        "A blocked needle leaves a dry channel through every layer. Neighbours make some of it good, in thin walls the least; keeping clear of it costs nothing.",
+        "Nothing to do. To print it in the middle, clear the needles, or fix place.turn and place.shift in the unit's file.");
+
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         GridTooFine, DoesNotFit, TooHigh, HeadCannotShift, NoPositions, SeveralStations, PositionsLeftOut, BlockedNeedles, LimitedNeedles,
         FlowAboveSupply, TankTooSmall, TipOutsideLayer, NoPores, TooManyCells, OddCells, HeadOverhangs, NeedleOffHead,
+        MovedClear,
     ];
 }

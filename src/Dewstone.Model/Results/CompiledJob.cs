@@ -10,6 +10,9 @@ public sealed record CompiledJob
     /// <summary>What was asked for.</summary>
     public required JobDescription Description { get; init; }
 
+    /// <summary>Why the unit stands where it stands.</summary>
+    public required Registration Registration { get; init; }
+
     /// <summary>Where the unit stands.</summary>
     public required UnitPlacement Placement { get; init; }
 

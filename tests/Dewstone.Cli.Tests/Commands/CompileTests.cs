@@ -136,11 +136,8 @@ public sealed class CompileTests
         File.Delete(broken);
         Assert.Equal(before, Directory.EnumerateFileSystemEntries(yard.Folder));
         Assert.Equal((ExitCode.InputAtFault, ""), (answer.Code, answer.Error));
-        Json.Schema.JsonSchema schema = Json.Schema.JsonSchema.FromFile(Repository.Path("schemas", "check.schema.json"));
+        Repository.AssertValid("check.schema.json", answer.Output);
         using JsonDocument document = JsonDocument.Parse(answer.Output);
-        Json.Schema.EvaluationResults result = schema.Evaluate(
-            document.RootElement, new Json.Schema.EvaluationOptions { OutputFormat = Json.Schema.OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(d => d.Errors is { Count: > 0 }).Select(d => $"{d.InstanceLocation} {string.Join(' ', d.Errors!.Values)}")));
         JsonElement units = document.RootElement.GetProperty("units");
         Assert.Equal(0, units[0].GetProperty("exit_code").GetInt32());
         Assert.Equal(2, units[1].GetProperty("exit_code").GetInt32());

@@ -20,6 +20,9 @@ public sealed class UsageTests
     [InlineData("there is no kind 'reef'", "schema", "reef")]
     [InlineData("there is no finding 'DW0001'", "explain", "DW0001")]
     [InlineData("both be written to small.job", "compile", "a/small.unit.yaml", "b/small.unit.yaml", "-o", "out")]
+    [InlineData("Option '--printer' is required", "limits", "--mix", "a.mix.yaml")]
+    [InlineData("Option '--mix' is required", "limits", "--printer", "a.printer.yaml")]
+    [InlineData("--water-cement takes a number from 0.1 to 2, such as 0.55, not '0,6'", "limits", "--mix", "a", "--printer", "b", "--water-cement", "0,6")]
     [InlineData("bake", "bake")]
     public async Task Words_that_cannot_be_carried_out_end_with_2_and_one_message(string message, params string[] words)
     {
@@ -33,6 +36,7 @@ public sealed class UsageTests
     [Theory]
     [InlineData("compile")]
     [InlineData("check")]
+    [InlineData("limits")]
     [InlineData("explain")]
     [InlineData("new")]
     [InlineData("schema")]

@@ -14,6 +14,7 @@ internal static class DosesSection
     {
         CompiledJob job = subject.Job;
         Compare(html, job.Dosing);
+        RegistrationTable.Write(html, job.Registration);
         if (job.Held)
         {
             html.Add($"<p>The job is held: its doses are not given out.</p>");

@@ -100,6 +100,7 @@ internal static class SampleJob
         return new CompiledJob
         {
             Description = Description(name, box),
+            Registration = new Registration { Wish = new PlacementWish(), Fixed = true },
             Placement = new UnitPlacement { QuarterTurns = 0, Corner = corner, UnitBox = box },
             Lattice = lattice,
             Target = new TargetField { Grid = grid, Fraction = fraction, CubicMetres = 0.0 },

@@ -1,33 +1,13 @@
 using Dewstone.Compute.Dosing;
-using Dewstone.Compute.Inspection;
-using Dewstone.Compute.Sequencing;
-using Dewstone.Compute.Wetting;
 using Dewstone.Jobs.Emission;
 using Dewstone.Model.Description;
-using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Compilation;
 
-/// <summary>What the doses of a job come to beside those it could have had.</summary>
-internal static class DosePass
+/// <summary>What the doses of a job come to beside the plain ones it could have had.</summary>
+internal static class DoseComparison
 {
-    /// <summary>Wets doses in the machine's real times.</summary>
-    /// <param name="job">Mix and printer.</param>
-    /// <param name="doses">The doses.</param>
-    /// <param name="cells">Fine cells.</param>
-    /// <param name="schedule">When water flows.</param>
-    /// <param name="parallelism">Threads.</param>
-    /// <param name="progress">Told within; may be null.</param>
-    /// <param name="cancellation">Looked at within.</param>
-    /// <returns>What the water did.</returns>
-    public static MoistureResult Wet(
-        JobDescription job, DosePlan doses, CellGrid cells, DoseSchedule schedule, Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation)
-    {
-        BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
-        return WettingSolver.Solve(WettingProblem.Of(doses, cells, schedule, bed), parallelism, progress, cancellation);
-    }
-
     /// <summary>Sums up how the doses were found; plain doses are wetted on the same cells for comparison.</summary>
     /// <param name="job">Mix and printer.</param>
     /// <param name="dosing">The doses.</param>
@@ -44,9 +24,7 @@ internal static class DosePass
         DoseFigures plain = chosen;
         if (options.Correct)
         {
-            (_, DoseSchedule schedule) = TimelineBuilder.Build(job, dosing.Plain.Lattice, dosing.Plain);
-            MoistureResult moisture = Wet(job, dosing.Plain, target.Grid, schedule, parallelism, null, cancellation);
-            plain = DoseFigures.Of(dosing.Plain, SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement));
+            plain = DoseFigures.Of(dosing.Plain, Prediction.Of(job, dosing.Plain, target, parallelism, null, cancellation).Solid);
         }
 
         int cells = dosing.History.Count == 0 ? 0 : dosing.History[^1].CellsPerPitch;

@@ -1,0 +1,53 @@
+using System.Text.Json;
+using Dewstone.Jobs.Emission;
+using Dewstone.Model.Diagnostics;
+using Json.Schema;
+
+namespace Dewstone.Jobs.Verification;
+
+/// <summary>Holds the JSON files of a job folder against the schemas of their kinds.</summary>
+internal static class SchemaCheck
+{
+    private static readonly (string File, string Schema)[] Kinds =
+    [
+        (JobCoreEmitter.Path, "job.schema.json"), (ManifestEmitter.Path, "manifest.schema.json"), (EstimateEmitter.Path, "estimate.schema.json"),
+    ];
+
+    /// <summary>Checks the files; one that is missing is passed over, since it is named elsewhere.</summary>
+    /// <param name="folder">The job folder.</param>
+    /// <returns>DW8204, one a file.</returns>
+    public static IReadOnlyList<Diagnostic> Check(string folder)
+    {
+        List<Diagnostic> found = [];
+        foreach ((string file, string schema) in Kinds)
+        {
+            string path = Path.Combine(folder, file);
+            if (File.Exists(path) && Fault(File.ReadAllBytes(path), schema) is { } fault)
+            {
+                found.Add(VerifyFindings.NotBySchema.At($"`{file}` does not fit its schema: {fault}", "fetch an untouched copy of the job, or compile it again", location: new SourceLocation(path, 0, 0)));
+            }
+        }
+
+        return found;
+    }
+
+    private static string? Fault(byte[] bytes, string schemaName)
+    {
+        using Stream stream = typeof(SchemaCheck).Assembly.GetManifestResourceStream(schemaName) ?? throw new InvalidOperationException($"{schemaName} is not in the assembly.");
+        using StreamReader reader = new(stream);
+        JsonSchema schema = JsonSchema.FromText(reader.ReadToEnd());
+        try
+        {
+            using JsonDocument document = JsonDocument.Parse(bytes);
+            EvaluationResults results = schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+            return results.IsValid
+                ? null
+                : (results.Details ?? []).Where(d => d.Errors is { Count: > 0 })
+                    .Select(d => $"{(d.InstanceLocation.ToString() is { Length: > 0 } at ? at : "the file")}: {d.Errors!.Values.First()}").FirstOrDefault() ?? "it is not valid";
+        }
+        catch (JsonException broken)
+        {
+            return broken.Message.ReplaceLineEndings(" ").TrimEnd('.');
+        }
+    }
+}
