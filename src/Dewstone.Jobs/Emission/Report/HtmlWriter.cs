@@ -11,9 +11,13 @@ internal sealed class HtmlWriter
 {
     private readonly StringBuilder page = new();
 
-    /// <summary>Adds markup; every hole in it is escaped, in text and in quoted attributes alike.</summary>
-    /// <param name="markup">The markup.</param>
-    public void Add([InterpolatedStringHandlerArgument("")] ref Markup markup) => markup.End();
+    /// <summary>Adds a line of markup; every hole in it is escaped, in text and in quoted attributes alike.</summary>
+    /// <param name="markup">The markup; it is in the page already when this is called.</param>
+    public void Add([InterpolatedStringHandlerArgument("")] ref Markup markup)
+    {
+        _ = markup;
+        page.Append('\n');
+    }
 
     /// <summary>Adds what is markup already: the page's own styles and scripts.</summary>
     /// <param name="trusted">Text of the program, never of a user.</param>
@@ -75,8 +79,5 @@ internal sealed class HtmlWriter
         /// <summary>Adds a length of a drawing, to a hundredth.</summary>
         /// <param name="length">In units of the drawing.</param>
         public void AppendFormatted(double length) => writer.page.Append(Math.Round(length, 2) + 0.0);
-
-        /// <summary>Ends the text, with a line's end, so that no line of the page grows long.</summary>
-        public void End() => writer.page.Append('\n');
     }
 }

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Xml.Linq;
 using Dewstone.Jobs.Tests.Emission.Pictures;
 using Dewstone.Jobs.Tests.Folders;
 

@@ -4,7 +4,6 @@ using Dewstone.Jobs.Emission.Report;
 using Dewstone.Jobs.Tests.Emission.Pictures;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
-using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Tests.Emission.Report;

@@ -17,7 +17,7 @@ internal sealed partial class SamplePage
         Text = Encoding.UTF8.GetString(file.Bytes.Span);
 
         // What stands in scripts and styles is no markup: HTML reads it to the closing tag.
-        string bare = Opaque().Replace(Text, "<$1$2></$1>");
+        string bare = Opaque().Replace(Text, "<${tag}${rest}></${tag}>");
         using XmlReader reader = XmlReader.Create(new StringReader(bare), new XmlReaderSettings { DtdProcessing = DtdProcessing.Ignore });
         Root = XDocument.Load(reader).Root!;
     }
@@ -45,7 +45,7 @@ internal sealed partial class SamplePage
     /// <summary>Text of a part, white space drawn together.</summary>
     public string TextOf(string id) => Spaces().Replace(Part(id).Value, " ");
 
-    [GeneratedRegex("<(script|style)([^>]*)>.*?</\\1>", RegexOptions.Singleline)]
+    [GeneratedRegex("<(?<tag>script|style)(?<rest>[^>]*)>.*?</\\k<tag>>", RegexOptions.Singleline)]
     private static partial Regex Opaque();
 
     [GeneratedRegex("\\s+")]
