@@ -62,7 +62,7 @@ internal static class CorrectionTable
 
     private static JobDescription Shifted(JobDescription job) => job with { Unit = job.Unit with { Place = job.Unit.Place with { ShiftedLayers = true } } };
 
-    public static JobDescription Example(string name)
+    internal static JobDescription Example(string name)
     {
         DirectoryInfo? folder = new(AppContext.BaseDirectory);
         while (folder is not null && !Directory.Exists(Path.Combine(folder.FullName, "examples")))
@@ -91,8 +91,10 @@ internal static class CorrectionTable
         TargetField target = Voxelizer.Voxelize(shape, place.Placement!, place.Cells!, Threads, null, CancellationToken.None);
         SurfaceDeviationReport surface = SurfaceDeviation.Measure(
             shape, place.Placement!, target, moisture, bed.SurfaceExponent, bed.Law.Residual, Threads);
+        OpeningPassages passages = new(
+            shape, place.Placement!, SolidField.Of(target, Threads), SolidField.Of(moisture, bed.SurfaceExponent, bed.Law.Residual, Threads));
         SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
-        string losses = string.Join(" / ", surface.Tunnels.Select(t => string.Create(CultureInfo.InvariantCulture, $"{t.LossMetres * 1e3:0.0}")));
+        string losses = string.Join(" / ", passages.Measure(Threads).Select(p => p.Clear).Where(c => c.IsTunnel).Select(t => string.Create(CultureInfo.InvariantCulture, $"{t.LossMetres * 1e3:0.0}")));
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
             $"| {name} | {(correct ? "corrected" : "best plain")} | {surface.MeanMetres * 1e3:0.00} | {surface.Percentile95Metres * 1e3:0.0} | {surface.DeepUnsetShare * 100:0.0000} | {solid.MeanWaterCement:0.000} | {solid.ShareInBand:0.000} | {solid.ShapeMatch:0.0000} | {(surface.HardenedCubicMetres / surface.TargetCubicMetres - 1) * 100:+0.0;-0.0} | {doses.Doses.TotalCentiMillilitres / 1e5:0.0} | {losses} | {doses.History.Count} | {wall:0.0} | {cpu:0.0} |"));

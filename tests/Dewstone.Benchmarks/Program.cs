@@ -37,6 +37,12 @@ internal static class Program
             return;
         }
 
+        if (args is ["--table", "inspection", ..])
+        {
+            InspectionTable.Print(args[2..]);
+            return;
+        }
+
         if (args is ["--table", "needles"])
         {
             DeadNeedleTable.Print();

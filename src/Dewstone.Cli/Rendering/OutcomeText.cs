@@ -57,7 +57,7 @@ internal static class OutcomeText
         foreach (RequirementResult r in job.Requirements)
         {
             string verdict = r.Met ? "met" : r.AcceptedBecause is null ? "NOT MET" : "released";
-            text.Append($"  {verdict,-8} {r.Quantity}: {Figure(r.Value, r.Unit)}, asked {r.Op} {Figure(r.Limit, r.Unit)}\n");
+            text.Append($"  {verdict,-8} {(r.Feature.Length == 0 ? r.Quantity : $"{r.Quantity} of {r.Feature}")}: {Figure(r.Value, r.Unit)}, asked {r.Op} {Figure(r.Limit, r.Unit)}\n");
         }
     }
 
@@ -85,6 +85,7 @@ internal static class OutcomeText
     {
         "1" => $"{value:0.###}",
         "%" => $"{value:0.0} %",
+        "m" => $"{value * 1000.0:0} mm",
         _ => $"{value:0.#} {unit}",
     };
 

@@ -1,9 +1,7 @@
 using System.Globalization;
 using Dewstone.Compute.Geometry;
-using Dewstone.Compute.Sequencing;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
-using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
@@ -56,9 +54,10 @@ public static class Registrar
                 new GridPhase(0, 0, 0, inBin.ShiftedLayers == true), asked.Shift is null, mayShiftLayers, trials.PerPlace, trials.JudgeLayers, trials.Judge))
             : inBin;
         BlockedSolid? before = Count(centred), after = Count(wish);
-        RegistrationReasons reasons = (before is null ? RegistrationReasons.TurnedToFit : inBin != centred ? RegistrationReasons.AvoidsNeedles : 0)
-            | (wish.Shift != inBin.Shift ? RegistrationReasons.ShiftMatchesBetter : 0)
-            | (wish.ShiftedLayers != inBin.ShiftedLayers ? RegistrationReasons.ShiftedLayersMatchBetter : 0);
+        RegistrationReasons reasons = before is null ? RegistrationReasons.TurnedToFit
+            : inBin != centred ? RegistrationReasons.AvoidsNeedles : RegistrationReasons.None;
+        reasons |= wish.Shift != inBin.Shift ? RegistrationReasons.ShiftMatchesBetter : RegistrationReasons.None;
+        reasons |= wish.ShiftedLayers != inBin.ShiftedLayers ? RegistrationReasons.ShiftedLayersMatchBetter : RegistrationReasons.None;
         return new Registration
         {
             Wish = wish,

@@ -2,7 +2,6 @@ using System.Globalization;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Model.Description;
-using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 

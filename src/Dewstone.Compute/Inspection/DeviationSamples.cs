@@ -4,6 +4,7 @@ namespace Dewstone.Compute.Inspection;
 /// <param name="count">Number of samples.</param>
 internal sealed class DeviationSamples(int count)
 {
+    private const int Classes = 4096;
     private readonly double[] distances = new double[count];
     private readonly double[] areas = new double[count];
     private readonly double[] leftOut = new double[count];
@@ -47,28 +48,58 @@ internal sealed class DeviationSamples(int count)
     /// <returns>Metres; 0 without area.</returns>
     public double Percentile(double share)
     {
-        double[] magnitudes = new double[distances.Length];
-        double[] weights = new double[areas.Length];
-        double all = 0.0;
+        double all = 0.0, greatest = 0.0;
         for (int i = 0; i < distances.Length; i++)
         {
-            magnitudes[i] = Math.Abs(distances[i]);
-            weights[i] = areas[i];
             all += areas[i];
+            greatest = Math.Max(greatest, Math.Abs(distances[i]));
         }
 
-        Array.Sort(magnitudes, weights);
-        double sum = 0.0;
-        for (int i = 0; i < magnitudes.Length; i++)
+        if (all <= 0.0 || greatest <= 0.0)
         {
-            sum += weights[i];
-            if (weights[i] > 0.0 && sum >= share * all)
+            return 0.0;
+        }
+
+        // Areas by classes of magnitude find the class it lies in; only the samples of that one are put in order.
+        double[] classes = new double[Classes];
+        double perClass = (Classes - 1) / greatest;
+        for (int i = 0; i < distances.Length; i++)
+        {
+            classes[(int)(Math.Abs(distances[i]) * perClass)] += areas[i];
+        }
+
+        double below = 0.0;
+        int found = 0;
+        while (found < Classes - 1 && below + classes[found] < share * all)
+        {
+            below += classes[found++];
+        }
+
+        return WithinClass(found, perClass, below, share * all);
+    }
+
+    private double WithinClass(int found, double perClass, double below, double wanted)
+    {
+        List<(double Magnitude, double Area)> samples = [];
+        for (int i = 0; i < distances.Length; i++)
+        {
+            if (areas[i] > 0.0 && (int)(Math.Abs(distances[i]) * perClass) == found)
             {
-                return magnitudes[i];
+                samples.Add((Math.Abs(distances[i]), areas[i]));
             }
         }
 
-        return 0.0;
+        samples.Sort();
+        foreach ((double magnitude, double area) in samples)
+        {
+            below += area;
+            if (below >= wanted)
+            {
+                return magnitude;
+            }
+        }
+
+        return samples.Count > 0 ? samples[^1].Magnitude : 0.0;
     }
 
     private double Weighted(Func<double, double> value)

@@ -15,8 +15,17 @@ internal static class DryPockets
     public static bool[] Of(TargetField target, MoistureResult moisture, Parallelism parallelism)
     {
         CellGrid grid = moisture.Grid;
+        return Of(target, Components.Label(moisture.Hardened, new GridShape(grid.Nx, grid.Ny, grid.Nz), Phase.Empty, Connectivity.Faces, parallelism));
+    }
+
+    /// <summary>Finds them among regions of loose mix at hand.</summary>
+    /// <param name="target">Wanted solid.</param>
+    /// <param name="map">Regions of loose mix, joined by faces.</param>
+    /// <returns>As <see cref="Of(TargetField, MoistureResult, Parallelism)"/>.</returns>
+    public static bool[] Of(TargetField target, ComponentMap map)
+    {
+        CellGrid grid = target.Grid;
         GridShape cells = new(grid.Nx, grid.Ny, grid.Nz);
-        ComponentMap map = Components.Label(moisture.Hardened, cells, Phase.Empty, Connectivity.Faces, parallelism);
         var open = new bool[map.Pieces.Count + 1];
         open[0] = true;
         for (int z = 0; z < grid.Nz; z++)
@@ -42,7 +51,7 @@ internal static class DryPockets
     }
 
     /// <summary>Whether a point of the hardened surface is the wall of a pocket: one of the eight cell centres around it belongs to one.</summary>
-    /// <param name="pockets">From <see cref="Of"/>.</param>
+    /// <param name="pockets">From <see cref="Of(TargetField, MoistureResult, Parallelism)"/>.</param>
     /// <param name="grid">The cells.</param>
     /// <param name="x">From the grid's corner, metres.</param>
     /// <param name="y">From the grid's corner, metres.</param>

@@ -4,7 +4,7 @@ using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Inspection;
 
-/// <summary>Holds the predicted solid against what the description requires, as far as this version measures it, and against the printer's lift.</summary>
+/// <summary>Holds the figures of the predicted solid against what the description requires (<see cref="Inspector"/> judges the rest), and against the printer's lift.</summary>
 public static class RequirementCheck
 {
     private static readonly KeyPath Require = new(DescriptionKind.Unit, "require");
@@ -13,7 +13,7 @@ public static class RequirementCheck
     /// <param name="job">Unit and printer.</param>
     /// <param name="solid">Figures of the predicted solid.</param>
     /// <param name="estimate">Its masses.</param>
-    /// <returns>Results, and findings DW3009, DW3011, DW3012, DW3013, DW5001 and DW5002.</returns>
+    /// <returns>Results, and findings DW3009, DW3011, DW3012, DW5001 and DW5002.</returns>
     public static RequirementReport Check(JobDescription job, SolidSummary solid, Estimate estimate)
     {
         ArgumentNullException.ThrowIfNull(job);
@@ -41,7 +41,6 @@ public static class RequirementCheck
                 new KeyPath(DescriptionKind.Printer, "lift.max_mass")));
         }
 
-        NoteNotJudged(job.Unit, findings);
         return new RequirementReport(results, findings);
     }
 
@@ -95,39 +94,6 @@ public static class RequirementCheck
             findings.Add(WettingFindings.ShapeMatchBelow.At(
                 $"predicted and wanted solid match by {solid.ShapeMatch:0.###} (intersection over union); {least:0.###} is required",
                 "look at the plates for where it differs; finer pitch, thicker features or a lower shape_match", result.Key));
-        }
-    }
-
-    private static void NoteNotJudged(ReefUnit unit, List<Diagnostic> findings)
-    {
-        var keys = new List<string>();
-        AddWhen(unit.Require.MinWall is not null, "require.wall", keys);
-        AddWhen(unit.Require.MaxLoosePieces is not null, "require.loose_pieces", keys);
-        AddWhen(unit.Require.MaxTrappedMix is not null, "require.trapped_mix", keys);
-        for (int i = 0; i < unit.Tunnels.Count; i++)
-        {
-            AddWhen(unit.Tunnels[i].Clear is not null, $"tunnels[{i}].clear", keys);
-        }
-
-        for (int i = 0; i < unit.Cavities.Count; i++)
-        {
-            AddWhen(unit.Cavities[i].Clear is not null, $"cavities[{i}].clear", keys);
-        }
-
-        if (keys.Count > 0)
-        {
-            findings.Add(WettingFindings.NotJudged.At(
-                $"not judged by this version: {string.Join(", ", keys)}",
-                "judge these by eye from the plates and the predicted solid",
-                new KeyPath(DescriptionKind.Unit, keys[0])));
-        }
-    }
-
-    private static void AddWhen(bool given, string key, List<string> keys)
-    {
-        if (given)
-        {
-            keys.Add(key);
         }
     }
 

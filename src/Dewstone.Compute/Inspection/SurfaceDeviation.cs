@@ -20,6 +20,9 @@ public static class SurfaceDeviation
 
     private const int TrianglesTogether = 4096;
 
+    /// <summary>Room for the rounding of single precision, 1.</summary>
+    private const double RoundingRoom = 1.0 + 1e-5;
+
     /// <summary>Measures.</summary>
     /// <param name="shape">Wanted solid.</param>
     /// <param name="placement">Where it stands.</param>
@@ -37,39 +40,50 @@ public static class SurfaceDeviation
         ArgumentNullException.ThrowIfNull(placement);
         ArgumentNullException.ThrowIfNull(target);
         ArgumentNullException.ThrowIfNull(moisture);
-        CellGrid grid = moisture.Grid;
-        if (target.Fraction.Length != grid.Count)
+        if (target.Fraction.Length != moisture.Grid.Count)
         {
-            throw new ArgumentException($"The target has {target.Fraction.Length} cells, the moisture {grid.Count}.", nameof(target));
+            throw new ArgumentException($"The target has {target.Fraction.Length} cells, the moisture {moisture.Grid.Count}.", nameof(target));
         }
 
-        GridShape cells = new(grid.Nx, grid.Ny, grid.Nz);
-        CellSize size = new(grid.CellMetres, grid.CellHeightMetres);
-        float[] front = FrontField(moisture, surfaceExponent, residual);
-        SurfaceMesh hardened = IsoSurface.At(front, cells, size, 1f, parallelism);
-        SurfaceMesh wanted = IsoSurface.At(target.Fraction, cells, size, 0.5f, parallelism);
-        NearestTriangle hardenedBins = new(hardened, 2.0 * grid.CellMetres), wantedBins = new(wanted, 2.0 * grid.CellMetres);
-        bool[] pocketCells = DryPockets.Of(target, moisture, parallelism);
+        SolidField wanted = SolidField.Of(target, parallelism), hardened = SolidField.Of(moisture, surfaceExponent, residual, parallelism);
+        return Measure(shape, placement, wanted, hardened, DryPockets.Of(target, moisture, parallelism), parallelism);
+    }
 
-        var samples = new DeviationSamples(hardenedBins.Count + wantedBins.Count);
-        Chunks.Run(hardenedBins.Count, TrianglesTogether, parallelism, (first, end) =>
+    /// <summary>Measures, with the fields at hand.</summary>
+    /// <param name="shape">Wanted solid.</param>
+    /// <param name="placement">Where it stands.</param>
+    /// <param name="wanted">Wanted solid on the cells.</param>
+    /// <param name="hardened">Hardened solid on the same cells.</param>
+    /// <param name="pockets">True in the cells of dry pockets.</param>
+    /// <param name="parallelism">Threads; no result depends on them.</param>
+    /// <returns>The deviations.</returns>
+    internal static SurfaceDeviationReport Measure(
+        ReefShape shape, UnitPlacement placement, SolidField wanted, SolidField hardened, bool[] pockets, Parallelism parallelism)
+    {
+        CellGrid grid = hardened.Grid;
+        SurfaceMesh hardenedMesh = hardened.Mesh(parallelism), wantedMesh = wanted.Mesh(parallelism);
+        NearestTriangle nearest = new(hardenedMesh, grid.CellMetres);
+        var samples = new DeviationSamples(hardenedMesh.Count + wantedMesh.Count);
+        Chunks.Run(hardenedMesh.Count, TrianglesTogether, parallelism, (first, end) =>
         {
             for (int t = first; t < end; t++)
             {
-                (float x, float y, float z) = hardenedBins.Centre(t);
+                (float x, float y, float z) = hardenedMesh.Centre(t);
                 Point3 printer = new(grid.Origin.X + x, grid.Origin.Y + y, grid.Origin.Z + z);
-                bool pocket = DryPockets.IsAt(pocketCells, grid, x, y, z);
-                samples.Set(t, shape.SignedDistance(placement.ToUnit(printer)), hardenedBins.Area(t), pocket);
+                bool pocket = DryPockets.IsAt(pockets, grid, x, y, z);
+                samples.Set(t, pocket ? 0.0 : shape.SignedDistance(placement.ToUnit(printer)), hardenedMesh.TriangleArea(t), pocket);
             }
         });
-        Chunks.Run(wantedBins.Count, TrianglesTogether, parallelism, (first, end) =>
+        Chunks.Run(wantedMesh.Count, TrianglesTogether, parallelism, (first, end) =>
         {
+            int triangle = 0;
             for (int t = first; t < end; t++)
             {
-                (float x, float y, float z) = wantedBins.Centre(t);
-                double distance = hardenedBins.Distance(x, y, z);
-                double sign = front[CellAt(grid, x, y, z)] >= 1f ? 1.0 : -1.0;
-                samples.Set(hardenedBins.Count + t, sign * distance, wantedBins.Area(t), double.IsInfinity(distance));
+                (float x, float y, float z) = wantedMesh.Centre(t);
+                int cell = hardened.CellAt(x, y, z);
+                double distance = nearest.Distance(x, y, z, ref triangle, AtMost(hardened, cell, x, y, z));
+                double sign = hardened.Distances[cell] < 0f ? 1.0 : -1.0;
+                samples.Set(hardenedMesh.Count + t, sign * distance, wantedMesh.TriangleArea(t), double.IsInfinity(distance));
             }
         });
         return new SurfaceDeviationReport
@@ -77,51 +91,31 @@ public static class SurfaceDeviation
             MeanMetres = samples.Mean(),
             Percentile95Metres = samples.Percentile(0.95),
             SignedMeanMetres = samples.SignedMean(),
-            PocketSquareMetres = samples.LeftOutArea(hardenedBins.Count),
-            DeepUnsetShare = DeepUnset(target, moisture, cells, size, parallelism),
-            HardenedCubicMetres = hardened.Volume,
-            TargetCubicMetres = wanted.Volume,
-            Tunnels = TunnelClearances.Measure(shape, placement, grid, wantedBins, hardenedBins, target.Fraction, front, parallelism),
+            PocketSquareMetres = samples.LeftOutArea(hardenedMesh.Count),
+            DeepUnsetShare = DeepUnset(wanted, hardened),
+            HardenedCubicMetres = hardenedMesh.Volume,
+            TargetCubicMetres = wantedMesh.Volume,
         };
     }
 
-    /// <summary>The field whose level 1 is the hardened surface.</summary>
-    internal static float[] FrontField(MoistureResult moisture, int exponent, double residual)
+    // From the point to its cell's centre and on to the nearest corner of the mesh: never less than the distance to the mesh.
+    private static double AtMost(SolidField solid, int cell, double x, double y, double z)
     {
-        ReadOnlySpan<float> content = moisture.VolumetricWaterContent;
-        var field = new float[content.Length];
-        double scale = 1.0 / (moisture.ThresholdContent - residual);
-        for (int i = 0; i < field.Length; i++)
-        {
-            double ratio = Math.Max(0.0, (content[i] - residual) * scale);
-            field[i] = ratio <= 0.0 ? 0f : (float)Elementary.WholePower(ratio, exponent);
-        }
-
-        return field;
+        double far = Math.Abs(solid.Distances[cell]) * RoundingRoom;
+        double dx = x - (cell % solid.Cells.Nx + 0.5) * solid.Size.Width, dy = y - (cell / solid.Cells.Nx % solid.Cells.Ny + 0.5) * solid.Size.Width;
+        double dz = z - (cell / solid.Cells.Plane + 0.5) * solid.Size.Height;
+        return far >= solid.Farthest ? double.PositiveInfinity : far + Math.Sqrt(dx * dx + dy * dy + dz * dz) * RoundingRoom;
     }
 
-    private static int CellAt(CellGrid grid, double x, double y, double z) =>
-        (Math.Clamp((int)(z / grid.CellHeightMetres), 0, grid.Nz - 1) * grid.Ny + Math.Clamp((int)(y / grid.CellMetres), 0, grid.Ny - 1)) * grid.Nx
-        + Math.Clamp((int)(x / grid.CellMetres), 0, grid.Nx - 1);
-
-    private static double DeepUnset(TargetField target, MoistureResult moisture, GridShape cells, CellSize size, Parallelism parallelism)
+    private static double DeepUnset(SolidField wanted, SolidField hardened)
     {
-        byte[] solid = new byte[target.Fraction.Length];
-        for (int i = 0; i < solid.Length; i++)
-        {
-            solid[i] = target.Fraction[i] >= 0.5f ? (byte)1 : (byte)0;
-        }
-
-        float[] squared = DistanceTransform.Squared(solid, cells, size, Phase.Empty, OutsideCells.Empty, parallelism);
-        double reach = DeepMetres + size.HalfMeanEdge;
-        float deep = (float)(reach * reach);
         long all = 0, unset = 0;
-        for (int i = 0; i < solid.Length; i++)
+        for (int i = 0; i < wanted.Distances.Length; i++)
         {
-            if (squared[i] > deep)
+            if (wanted.Distances[i] < -DeepMetres)
             {
                 all++;
-                unset += moisture.Hardened[i] == 0 ? 1 : 0;
+                unset += hardened.Distances[i] >= 0f ? 1 : 0;
             }
         }
 

@@ -23,7 +23,4 @@ public sealed record SurfaceDeviationReport
 
     /// <summary>Volume inside the wanted surface, cubic metres.</summary>
     public required double TargetCubicMetres { get; init; }
-
-    /// <summary>Tunnels in the order of the unit.</summary>
-    public required IReadOnlyList<TunnelClearance> Tunnels { get; init; }
 }

@@ -50,18 +50,20 @@ internal sealed class AxisSweep<T>
         }
     }
 
-    /// <summary>Copies the lines side by side; false when nothing can change: all lines are zero.</summary>
+    /// <summary>Copies the lines side by side; false when nothing can change: all cells of all lines are zero, or all alike with nothing outside.</summary>
     private bool Gather(ReadOnlySpan<T> field, int start, int stride, int lines)
     {
-        bool any = false;
+        T first = field[start];
+        bool any = false, differ = _outsideCounts;
         for (int i = 0; i < _length; i++)
         {
             ReadOnlySpan<T> row = field.Slice(start + i * stride, lines);
             row.CopyTo(_tile.AsSpan(i * Lines, lines));
             any = any || row.ContainsAnyExcept(T.Zero);
+            differ = differ || row.ContainsAnyExcept(first);
         }
 
-        return any;
+        return any && differ;
     }
 
     private void Sweep(Span<T> field, int start, int stride, int lines)

@@ -84,22 +84,21 @@ internal sealed class HoleBlock
         }
 
         double cellA = frame.Axis == Axis.Z ? cut.CellHeightMetres : cut.CellMetres;
-        List<int> inner = [];
+        GridShape cells = new(cut.Nx, cut.Ny, cut.Nz);
+        CellSize size = new(cut.CellMetres, cut.CellHeightMetres);
+        float[] distances = SurfaceDistance.Of(front, cells, size, 1f, 2.0 * radius + beyond, parallelism), clearances = new float[cut.Count];
         var regions = new byte[cut.Count];
         for (int cell = 0; cell < regions.Length; cell++)
         {
             (double a, double du, double dv) = frame.Of(cut.Centre(cell % cut.Nx, cell / cut.Nx % cut.Ny, cell / (cut.Nx * cut.Ny)));
             if ((du - u) * (du - u) + (dv - v) * (dv - v) < radius * radius)
             {
-                inner.Add(cell);
+                clearances[cell] = Math.Max(0f, distances[cell]);
                 regions[cell] = a < cellA ? PercolatingWidth.From : a > length - cellA ? PercolatingWidth.To : (byte)0;
             }
         }
 
-        float[] distances = TunnelClearances.CentreDistances(cut, front, 1f, parallelism);
-        SurfaceMesh surface = IsoSurface.At(
-            front, new GridShape(cut.Nx, cut.Ny, cut.Nz), new CellSize(cut.CellMetres, cut.CellHeightMetres), 1f, parallelism);
-        return TunnelClearances.Width(cut, [.. inner], regions, new NearestTriangle(surface, 2.0 * cut.CellMetres), distances, parallelism);
+        return ClearWidth.Measure(clearances, cells, regions, size, cell => RidgePeak.Gain(distances, 1f, cells, size, cell))?.Width ?? 0.0;
     }
 
     private static (CellGrid Cut, float[] Front) Cut(WettedBlock block, Point3 low, Point3 high)

@@ -29,7 +29,7 @@ public static class LimitsCheck
     /// <param name="job">Unit, mix, printer and needles.</param>
     /// <param name="lattice">Needle positions.</param>
     /// <param name="closingMillilitres">Least dose that leaves no dry pocket, mL.</param>
-    /// <returns>Finding DW3022 or none; none where nothing is known of the needles, or where the lean band is told as DW3005.</returns>
+    /// <returns>Finding DW3033 or none; none where nothing is known of the needles, or where the lean band is told as DW3005.</returns>
     public static IReadOnlyList<Diagnostic> Window(JobDescription job, Lattice lattice, double closingMillilitres)
     {
         ArgumentNullException.ThrowIfNull(job);
@@ -58,7 +58,7 @@ public static class LimitsCheck
     /// <param name="closingMillilitres">Least dose that leaves no dry pocket, mL.</param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
     /// <param name="cancellation">Looked at within each wetting.</param>
-    /// <returns>Findings DW3020 and DW3021.</returns>
+    /// <returns>Findings DW3031 and DW3032.</returns>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     public static IReadOnlyList<Diagnostic> Features(
         JobDescription job, ReefShape shape, bool shifted, double closingMillilitres, Parallelism parallelism, CancellationToken cancellation)

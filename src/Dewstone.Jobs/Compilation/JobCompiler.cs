@@ -71,6 +71,14 @@ public static class JobCompiler
         findings.AddRange(LimitsCheck.Features(job, shape.Shape, lattice.ShiftedLayers, dosing.Nominal.ClosingMillilitres, parallelism, cancellation));
 
         Prediction predicted = Prediction.Of(job, dosing.Doses, target, parallelism, progress, cancellation);
+        if (StrayDoses.Without(dosing.Doses, dosing.VoxelFractions, predicted.Moisture, parallelism) is { } joined)
+        {
+            int left = dosing.Doses.CentiMillilitres.Zip(joined.CentiMillilitres).Count(d => d.First != d.Second);
+            findings.AddRange([WettingFindings.StrayDoses.At($"{left} doses would have set lumps of their own and were left out", "nothing to do", new KeyPath(DescriptionKind.Unit, "box"))]);
+            dosing = dosing with { Doses = joined };
+            predicted = Prediction.Of(job, joined, target, parallelism, progress, cancellation);
+        }
+
         findings.AddRange(WaterCheck.Check(placement, lattice, predicted.Moisture));
         findings.AddRange(BlockedNeedleCheck.Check(job, shape.Shape, placement, lattice, target, predicted.Moisture));
         DosingSummary dosingSummary = DoseComparison.Summary(job, dosing, target, predicted.Solid, options, parallelism, cancellation);
@@ -78,6 +86,9 @@ public static class JobCompiler
         progress?.Report(new Progress("inspection", 0.0));
         RequirementReport requirements = RequirementCheck.Check(job, predicted.Solid, predicted.Estimate);
         findings.AddRange(requirements.Findings);
+        InspectionReport inspection = Inspector.Inspect(
+            job, shape.Shape, placement, target, predicted.Moisture, predicted.Solid, predicted.SurfaceExponent, parallelism, cancellation);
+        findings.AddRange(inspection.Findings);
 
         CompiledJob compiled = new()
         {
@@ -93,7 +104,8 @@ public static class JobCompiler
             Moisture = predicted.Moisture,
             Solid = predicted.Solid,
             Estimate = predicted.Estimate,
-            Requirements = findings.Place(requirements.Results),
+            Inspection = inspection,
+            Requirements = findings.Place([.. requirements.Results, .. inspection.Requirements]),
             Findings = findings.Items,
             Accepted = options.Accept,
             Inputs = read.Inputs,

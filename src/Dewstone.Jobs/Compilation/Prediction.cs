@@ -14,7 +14,9 @@ namespace Dewstone.Jobs.Compilation;
 /// <param name="Moisture">What the water did.</param>
 /// <param name="Solid">Figures of the predicted solid.</param>
 /// <param name="Estimate">Materials, carbon, cost, time.</param>
-internal sealed record Prediction(Timeline Timeline, DoseSchedule Schedule, MoistureResult Moisture, SolidSummary Solid, Estimate Estimate)
+/// <param name="SurfaceExponent">Power of the effective saturation that is nearly straight across a front of this mix.</param>
+internal sealed record Prediction(
+    Timeline Timeline, DoseSchedule Schedule, MoistureResult Moisture, SolidSummary Solid, Estimate Estimate, int SurfaceExponent)
 {
     /// <summary>Predicts.</summary>
     /// <param name="job">Unit, mix and printer.</param>
@@ -33,6 +35,6 @@ internal sealed record Prediction(Timeline Timeline, DoseSchedule Schedule, Mois
         BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
         MoistureResult moisture = WettingSolver.Solve(WettingProblem.Of(doses, target.Grid, schedule, bed), parallelism, progress, cancellation);
         SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
-        return new Prediction(timeline, schedule, moisture, solid, Estimator.Estimate(job, lattice, solid, doses, timeline));
+        return new Prediction(timeline, schedule, moisture, solid, Estimator.Estimate(job, lattice, solid, doses, timeline), bed.SurfaceExponent);
     }
 }

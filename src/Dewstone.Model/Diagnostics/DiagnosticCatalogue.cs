@@ -6,8 +6,8 @@ public static class DiagnosticCatalogue
     /// <summary>All kinds of finding.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
-        .. DescriptionFindings.All, .. NeedleFindings.All, .. ShapeFindings.All, .. WettingFindings.All, .. LimitFindings.All, .. PrinterFindings.All,
-        .. StrengthFindings.All, .. FileFindings.All, .. JobFolderFindings.All, .. VerifyFindings.All,
+        .. DescriptionFindings.All, .. NeedleFindings.All, .. ShapeFindings.All, .. WettingFindings.All, .. InspectionFindings.All, .. LimitFindings.All,
+        .. PrinterFindings.All, .. StrengthFindings.All, .. FileFindings.All, .. JobFolderFindings.All, .. VerifyFindings.All,
     ];
 
     /// <summary>The kind with a code, or null.</summary>

@@ -7,7 +7,7 @@ public static class LimitFindings
 
     /// <summary>An opening that a test hole of its size does not keep.</summary>
     public static FindingKind HoleTooSmall { get; } = new(
-        "DW3020", Severity.Warning, "Opening smaller than this mix and printer keep open",
+        "DW3031", Severity.Warning, "Opening smaller than this mix and printer keep open",
         "A round test hole of this width, drawn through a block at a bad place against the needles, closes when the block is dosed and wetted.",
         "Water of the needles around it meets in its middle: the opening sets shut, or only a loose plug of damp mix marks it.",
         "Make it wider, or use a printer with a finer grid. The command dewstone limits shows from which size on holes stay open.",
@@ -15,7 +15,7 @@ public static class LimitFindings
 
     /// <summary>A wall that a test wall of its thickness does not match.</summary>
     public static FindingKind WallTooThin { get; } = new(
-        "DW3021", Severity.Warning, "Wall thinner than this mix and printer make sound",
+        "DW3032", Severity.Warning, "Wall thinner than this mix and printer make sound",
         "A test wall of this thickness, at a bad place against the needles, is not sound when it is dosed and wetted: loose mix stays in its middle third, "
         + "or somewhere less than half of its thickness sets.",
         "Such a wall has windows or dry pockets between the needles, and breaks there at dig-out.",
@@ -24,7 +24,7 @@ public static class LimitFindings
 
     /// <summary>A dose window narrower than what needles hold.</summary>
     public static FindingKind WindowTooNarrow { get; } = new(
-        "DW3022", Severity.Warning, "Dose window narrower than the needles hold",
+        "DW3033", Severity.Warning, "Dose window narrower than the needles hold",
         "Between the dose that closes the pockets between needles and the one that reaches the greatest water/cement there is less room than two standard "
         + "deviations of a needle's dose: 2 x sqrt(repeatability squared + drift squared) x dose.",
         "More than one needle in twenty will leave dry pockets or water its voxel above the limit, although the computed solid looks sound.",

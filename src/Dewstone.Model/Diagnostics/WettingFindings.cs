@@ -85,13 +85,7 @@ public static class WettingFindings
         "Widen the band or lower the share if the design allows, or change pitch, mix or wall thickness.",
         "require: {water_cement: {min: 0.25, max: 0.60, share: 95 %}}");
 
-    /// <summary>Requirements this version does not judge.</summary>
-    public static FindingKind NotJudged { get; } = new(
-        "DW3013", Severity.Note, "Requirement not judged by this version",
-        "The description asks for something that this version does not measure on the predicted solid.",
-        "An unjudged requirement is neither met nor missed: somebody has to look.",
-        "Judge it from the plates and the predicted solid by eye.",
-        "require: {wall: {min: 60 mm}}");
+    // DW3013 said that a requirement was not judged; it is retired.
 
     /// <summary>A correction that gained next to nothing.</summary>
     public static FindingKind CorrectionStalled { get; } = new(
@@ -108,10 +102,17 @@ public static class WettingFindings
         "Clear and calibrate the needles, leave `place` free so that the unit can be turned or moved, or judge the plates and release the finding.",
         "column,row,...,state,... / 5,7,...,blocked,...");
 
+    /// <summary>Doses left out because they would set lumps of their own.</summary>
+    public static FindingKind StrayDoses { get; } = new(
+        "DW3034", Severity.Note, "Stray doses left out",
+        "Some doses, for slivers of a rounded edge or of the relief, would have set lumps that hang on nothing. They were left out and the solid predicted again.",
+        "A lump of one dose falls off when the unit is dug out and ends in the loose mix that is spread again.",
+        "Nothing to do.");
+
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         AboveMost, AbovePores, BelowLeast, AboveSaturation, LeanDose, NoDoses, WaterRefused, WindowTouched, NothingHardened, ShapeMatchBelow,
-        WaterCementOutside, NotJudged, CorrectionStalled, BlockedNeedleLoss,
+        WaterCementOutside, CorrectionStalled, BlockedNeedleLoss, StrayDoses,
     ];
 }

@@ -40,6 +40,9 @@ public sealed record CompiledJob
     /// <summary>Figures of the predicted solid.</summary>
     public required SolidSummary Solid { get; init; }
 
+    /// <summary>What the checks of the predicted solid found; null for a job simulated again from its tables alone.</summary>
+    public InspectionReport? Inspection { get; init; }
+
     /// <summary>Materials, carbon, cost, time.</summary>
     public required Estimate Estimate { get; init; }
 

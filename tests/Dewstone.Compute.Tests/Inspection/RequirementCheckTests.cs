@@ -115,15 +115,4 @@ public sealed class RequirementCheckTests
     [Fact]
     public void Nothing_hardened_is_an_error_of_its_own() =>
         Assert.Equal("DW3009", Assert.Single(Check(new Requirements(), Solid(hardened: 0)).Findings).Code);
-
-    [Fact]
-    public void Requirements_not_judged_are_one_note_that_names_them_all()
-    {
-        RequirementReport report = RequirementCheck.Check(Samples.Job(), Solid(), Masses(1000));
-
-        Diagnostic finding = Assert.Single(report.Findings);
-        Assert.Equal(("DW3013", Severity.Note), (finding.Code, finding.Severity));
-        Assert.Contains("require.wall, require.loose_pieces, require.trapped_mix, tunnels[0].clear", finding.Message);
-        Assert.Equal(3, report.Results.Count);
-    }
 }

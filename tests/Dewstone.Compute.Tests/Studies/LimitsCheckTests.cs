@@ -52,7 +52,7 @@ public sealed class LimitsCheckTests
         // Window 28 to 31.875 mL, 1.9 mL either way; 2 x sqrt(0.02^2 + 0.05^2) x 29.9375 mL = 3.2 mL.
         Diagnostic finding = Assert.Single(Window(n => n with { Repeatability = 0.02, Drift = 0.05 }));
 
-        Assert.Equal(("DW3022", Severity.Warning, "needle.drift"), (finding.Code, finding.Severity, finding.Key!.Path));
+        Assert.Equal(("DW3033", Severity.Warning, "needle.drift"), (finding.Code, finding.Severity, finding.Key!.Path));
         Assert.Contains("28.0 to 31.9 mL, 1.9 mL either way; two standard deviations of a dose are more at 576 of 576 needles, up to 3.2 mL", finding.Message);
         Assert.Empty(Window(n => n with { Repeatability = 0.02, Drift = 0.02 }));
     }
@@ -84,7 +84,7 @@ public sealed class LimitsCheckTests
 
         Diagnostic finding = Assert.Single(Features(WithWall(sound - 0.02, slab), shifted));
 
-        Assert.Equal(("DW3021", Severity.Warning, "tunnels[0]"), (finding.Code, finding.Severity, finding.Key!.Path));
+        Assert.Equal(("DW3032", Severity.Warning, "tunnels[0]"), (finding.Code, finding.Severity, finding.Key!.Path));
         Assert.Contains($"{sound * 1000 - 20:0} mm thick", finding.Message);
         Assert.NotNull(finding.Where);
         Assert.Empty(Features(WithWall(sound, slab), shifted));
@@ -96,7 +96,7 @@ public sealed class LimitsCheckTests
     {
         Diagnostic finding = Assert.Single(Features(WithHole(0.02)));
 
-        Assert.Equal(("DW3020", Severity.Warning, "tunnels[1]"), (finding.Code, finding.Severity, finding.Key!.Path));
+        Assert.Equal(("DW3031", Severity.Warning, "tunnels[1]"), (finding.Code, finding.Severity, finding.Key!.Path));
         Assert.Contains("\"drain\" is 20 mm", finding.Message);
         Assert.Empty(Features(WithHole(0.05)));
     }

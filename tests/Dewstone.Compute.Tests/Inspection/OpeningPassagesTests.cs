@@ -8,14 +8,14 @@ using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Tests.Inspection;
 
-public sealed class TunnelClearancesTests
+public sealed class OpeningPassagesTests
 {
     private const double Cell = 0.005;
 
     private static readonly Parallelism Two = new(2);
 
     /// <summary>A body with one tunnel along x; the hardened solid has grown by a length everywhere, a negative one for shrunk.</summary>
-    private static TunnelClearance Measure(Size3 box, Point3 at, Section section, double grown, bool plugged = false)
+    private static ClearOpening Measure(Size3 box, Point3 at, Section section, double grown, bool plugged = false)
     {
         ReefUnit unit = SampleUnits.Plain(box.X, box.Y, box.Z) with { Tunnels = [SampleUnits.Straight("way", Axis.X, at, section)] };
         ReefShape shape = SampleUnits.Shape(unit);
@@ -32,7 +32,8 @@ public sealed class TunnelClearancesTests
                 double plug = plugged ? Math.Abs(inUnit.X - box.X / 2.0) - 0.02 : double.PositiveInfinity;
                 return Math.Min(shape.SignedDistance(inUnit) - grown, Math.Max(plug, FrontFields.Ball(inUnit, new Point3(box.X / 2.0, at.Y, at.Z), 0.1)));
             });
-        return Assert.Single(SurfaceDeviation.Measure(shape, placement, target, moisture, 1, 0.0, Two).Tunnels);
+        OpeningPassages passages = new(shape, placement, SolidField.Of(target, Two), SolidField.Of(moisture, 1, 0.0, Two));
+        return Assert.Single(passages.Measure(Two)).Clear;
     }
 
     /// <summary>17 cells wide, its centre line through cell centres.</summary>
@@ -43,7 +44,7 @@ public sealed class TunnelClearancesTests
     [InlineData(-0.005)]
     public void Square_tunnel_has_its_clear_width_and_loses_twice_what_the_walls_grew(double grown)
     {
-        TunnelClearance way = Measure(new Size3(0.2, 0.205, 0.205), new Point3(0.0, 0.1025, 0.1025), SampleUnits.Rectangle(0.085, 0.105), grown);
+        ClearOpening way = Measure(new Size3(0.2, 0.205, 0.205), new Point3(0.0, 0.1025, 0.1025), SampleUnits.Rectangle(0.085, 0.105), grown);
 
         Assert.Equal("way", way.Name);
         Assert.Equal(0.085, way.WantedMetres, Cell);
@@ -51,16 +52,16 @@ public sealed class TunnelClearancesTests
         Assert.Equal(2.0 * grown, way.LossMetres, Cell);
     }
 
-    /// <summary>16 cells wide: the ball keeps to cell centres, half a cell off the centre line, so it reads one cell low and never more than the true width.</summary>
+    /// <summary>16 cells wide, its centre line between cell centres: the ball's centre may stand between them too, and no width is lost.</summary>
     [Theory]
     [InlineData(0.0)]
     [InlineData(0.01)]
-    public void Square_tunnel_between_cell_centres_reads_a_cell_low_and_its_loss_right(double grown)
+    public void Square_tunnel_between_cell_centres_has_its_clear_width_all_the_same(double grown)
     {
-        TunnelClearance way = Measure(new Size3(0.2, 0.2, 0.2), new Point3(0.0, 0.1, 0.1), SampleUnits.Rectangle(0.08, 0.1), grown);
+        ClearOpening way = Measure(new Size3(0.2, 0.2, 0.2), new Point3(0.0, 0.1, 0.1), SampleUnits.Rectangle(0.08, 0.1), grown);
 
-        Assert.Equal(0.08 - Cell, way.WantedMetres, 0.05 * Cell);
-        Assert.Equal(2.0 * grown, way.LossMetres, Cell);
+        Assert.Equal(0.08, way.WantedMetres, 0.05 * Cell);
+        Assert.Equal(2.0 * grown, way.LossMetres, 0.05 * Cell);
     }
 
     [Theory]
@@ -68,7 +69,7 @@ public sealed class TunnelClearancesTests
     [InlineData(0.01)]
     public void Round_tunnel_has_its_diameter_and_loses_twice_what_the_walls_grew(double grown)
     {
-        TunnelClearance way = Measure(new Size3(0.2, 0.205, 0.205), new Point3(0.0, 0.1025, 0.1025), SampleUnits.Round(0.09), grown);
+        ClearOpening way = Measure(new Size3(0.2, 0.205, 0.205), new Point3(0.0, 0.1025, 0.1025), SampleUnits.Round(0.09), grown);
 
         Assert.Equal(0.09, way.WantedMetres, Cell);
         Assert.Equal(0.09 - 2.0 * grown, way.PredictedMetres, Cell);
@@ -81,7 +82,7 @@ public sealed class TunnelClearancesTests
     [InlineData(0.008)]
     public void Tunnel_through_a_thin_wall_far_from_the_corner_is_measured_end_to_end(double grown)
     {
-        TunnelClearance way = Measure(new Size3(0.1, 0.3, 0.3), new Point3(0.0, 0.2025, 0.2025), SampleUnits.Round(0.06), grown);
+        ClearOpening way = Measure(new Size3(0.1, 0.3, 0.3), new Point3(0.0, 0.2025, 0.2025), SampleUnits.Round(0.06), grown);
 
         Assert.Equal(0.06, way.WantedMetres, Cell);
         Assert.Equal(2.0 * grown, way.LossMetres, Cell);
@@ -91,7 +92,7 @@ public sealed class TunnelClearancesTests
     [Fact]
     public void Tunnel_wider_than_long_that_is_plugged_is_closed()
     {
-        TunnelClearance way = Measure(new Size3(0.08, 0.305, 0.305), new Point3(0.0, 0.1525, 0.1525), SampleUnits.Rectangle(0.125, 0.125), 0.0, plugged: true);
+        ClearOpening way = Measure(new Size3(0.08, 0.305, 0.305), new Point3(0.0, 0.1525, 0.1525), SampleUnits.Rectangle(0.125, 0.125), 0.0, plugged: true);
 
         Assert.Equal(0.125, way.WantedMetres, Cell);
         Assert.Equal(0.0, way.PredictedMetres);

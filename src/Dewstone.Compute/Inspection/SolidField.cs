@@ -1,0 +1,100 @@
+using Dewstone.Compute.Numerics;
+using Dewstone.Model.Lattices;
+using Dewstone.Model.Results;
+
+namespace Dewstone.Compute.Inspection;
+
+/// <summary>A solid as a field of cells whose surface lies between them, with the distance of every cell to it.</summary>
+internal sealed class SolidField
+{
+    /// <summary>Planes that one piece of work takes.</summary>
+    private const int PlanesTogether = 4;
+
+    private SolidField(CellGrid grid, float[] values, float level, Parallelism parallelism)
+    {
+        (Grid, Values, Level) = (grid, values, level);
+        Cells = new GridShape(grid.Nx, grid.Ny, grid.Nz);
+        Size = new CellSize(grid.CellMetres, grid.CellHeightMetres);
+        Farthest = 0.5 * Math.Max(Math.Max(grid.Nx, grid.Ny) * grid.CellMetres, grid.Nz * grid.CellHeightMetres);
+        Distances = SurfaceDistance.Of(values, Cells, Size, level, Farthest, parallelism);
+    }
+
+    /// <summary>The cells.</summary>
+    public CellGrid Grid { get; }
+
+    /// <summary>Cells along each axis.</summary>
+    public GridShape Cells { get; }
+
+    /// <summary>Edges of a cell, metres.</summary>
+    public CellSize Size { get; }
+
+    /// <summary>Values whose <see cref="Level"/> is the surface; index order of the grid.</summary>
+    public float[] Values { get; }
+
+    /// <summary>A cell belongs to the solid when its value is at or above this.</summary>
+    public float Level { get; }
+
+    /// <summary>Greatest distance told, metres: half the grid's longest side.</summary>
+    public double Farthest { get; }
+
+    /// <summary>Distance to the surface, metres, negative in the solid, at most <see cref="Farthest"/> from 0; index order of the grid.</summary>
+    public float[] Distances { get; }
+
+    /// <summary>The wanted solid: the surface where half of a cell is wanted.</summary>
+    /// <param name="target">Wanted solid.</param>
+    /// <param name="parallelism">Threads; no result depends on them.</param>
+    /// <returns>The field.</returns>
+    public static SolidField Of(TargetField target, Parallelism parallelism) => new(target.Grid, target.Fraction, 0.5f, parallelism);
+
+    /// <summary>
+    /// The hardened solid. Its surface lies where the effective saturation raised to the surface exponent crosses the threshold's: the front is a cliff, and
+    /// the power makes it nearly straight between two cells.
+    /// </summary>
+    /// <param name="moisture">What the water did.</param>
+    /// <param name="surfaceExponent">Power of the effective saturation that is nearly straight across a front, 1 or more.</param>
+    /// <param name="residual">Residual water content of the law, 1.</param>
+    /// <param name="parallelism">Threads; no result depends on them.</param>
+    /// <returns>The field.</returns>
+    public static SolidField Of(MoistureResult moisture, int surfaceExponent, double residual, Parallelism parallelism)
+    {
+        return new SolidField(moisture.Grid, Front(moisture, surfaceExponent, residual, parallelism), 1f, parallelism);
+    }
+
+    /// <summary>The field whose level 1 is the hardened surface; parameters as above.</summary>
+    /// <param name="moisture">What the water did.</param>
+    /// <param name="surfaceExponent">Power of the effective saturation.</param>
+    /// <param name="residual">Residual water content of the law, 1.</param>
+    /// <param name="parallelism">Threads; no result depends on them.</param>
+    /// <returns>Values; index order of the grid.</returns>
+    public static float[] Front(MoistureResult moisture, int surfaceExponent, double residual, Parallelism parallelism)
+    {
+        CellGrid grid = moisture.Grid;
+        float[] content = moisture.VolumetricWaterContent, front = new float[content.Length];
+        double scale = 1.0 / (moisture.ThresholdContent - residual);
+        int plane = grid.Nx * grid.Ny;
+        Chunks.Run(grid.Nz, PlanesTogether, parallelism, (first, end) =>
+        {
+            for (int i = first * plane; i < end * plane; i++)
+            {
+                double ratio = (content[i] - residual) * scale;
+                front[i] = ratio <= 0.0 ? 0f : (float)Elementary.WholePower(ratio, surfaceExponent);
+            }
+        });
+        return front;
+    }
+
+    /// <summary>The surface as a mesh.</summary>
+    /// <param name="parallelism">Threads; no result depends on them.</param>
+    /// <returns>The mesh, metres from the grid's lower corner.</returns>
+    public SurfaceMesh Mesh(Parallelism parallelism) => IsoSurface.At(Values, Cells, Size, Level, parallelism);
+
+    /// <summary>The cell a point lies in; the nearest one for a point beyond the grid.</summary>
+    /// <param name="x">From the grid's corner, metres.</param>
+    /// <param name="y">From the grid's corner, metres.</param>
+    /// <param name="z">From the grid's corner, metres.</param>
+    /// <returns>Flat index.</returns>
+    public int CellAt(double x, double y, double z) => Cells.Index(
+        Math.Clamp((int)(x / Size.Width), 0, Cells.Nx - 1),
+        Math.Clamp((int)(y / Size.Width), 0, Cells.Ny - 1),
+        Math.Clamp((int)(z / Size.Height), 0, Cells.Nz - 1));
+}

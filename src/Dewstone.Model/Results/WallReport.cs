@@ -1,0 +1,23 @@
+namespace Dewstone.Model.Results;
+
+/// <summary>Thickness of the hardened solid. Lengths in metres.</summary>
+public sealed record WallReport
+{
+    /// <summary>Local thickness (diameter of the largest ball in the solid that covers a place) that 5 % of the volume stays below.</summary>
+    public required double Percentile5Metres { get; init; }
+
+    /// <summary>Local thickness that half of the volume stays below.</summary>
+    public required double MedianMetres { get; init; }
+
+    /// <summary>Local thickness that 95 % of the volume stays below.</summary>
+    public required double Percentile95Metres { get; init; }
+
+    /// <summary>Wall asked for; null when none is.</summary>
+    public double? WantedMetres { get; init; }
+
+    /// <summary>Least neck; when the wall asked for holds, the thickest wall tried that still holds. Null when none is asked for.</summary>
+    public double? LeastNeckMetres { get; init; }
+
+    /// <summary>Places thinner than the wall asked for, thinnest first.</summary>
+    public required IReadOnlyList<ThinPlace> ThinPlaces { get; init; }
+}

@@ -1,0 +1,52 @@
+using Dewstone.Compute.Dosing;
+using Dewstone.Model.Lattices;
+using Dewstone.Model.Quantities;
+using Dewstone.Model.Results;
+
+namespace Dewstone.Compute.Tests.Dosing;
+
+public sealed class StrayDosesTests
+{
+    private const int Cells = 4;
+
+    private static readonly Lattice Lattice = new()
+    {
+        Columns = 6, Rows = 1, Layers = 1, FirstColumn = 0, FirstRow = 0, PitchMetres = 0.05, LayerMetres = 0.05, OriginXMetres = 0.025, OriginYMetres = 0.025,
+        TipDepthMetres = 0.025, BinXMetres = 0.3, BinYMetres = 0.05, UnderLayers = 0,
+    };
+
+    // Hardened along x as a text says: one letter a voxel, all its cells alike.
+    private static DosePlan? Without(string hardened, string dosed, params double[] fractions)
+    {
+        CellGrid grid = CellGrid.Over(Lattice, Cells);
+        MoistureResult moisture = new()
+        {
+            Grid = grid, VolumetricWaterContent = new float[grid.Count],
+            Hardened = [.. Enumerable.Range(0, grid.Count).Select(cell => (byte)(hardened[cell % grid.Nx / Cells] == '#' ? 1 : 0))],
+            BinderKilogramsPerCubicMetre = 425, LiquidKilogramsPerCubicMetre = 1000, Porosity = 0.38, ThresholdContent = 0.0935, InjectedCubicMetres = 0,
+            RefusedCubicMetres = 0, FieldCubicMetres = 0, Refused = [], LargestContent = 0, TimeSteps = 0, CellUpdates = 0,
+        };
+        DosePlan doses = new()
+        {
+            Lattice = Lattice, Steps = [.. dosed.Select(c => c == '#' ? 200 : 0)], CentiMillilitres = [.. dosed.Select(c => c == '#' ? 2000 : 0)],
+        };
+        return StrayDoses.Without(doses, fractions, moisture, new Parallelism(2));
+    }
+
+    [Fact]
+    public void Lump_of_one_dose_apart_from_the_unit_is_left_out()
+    {
+        DosePlan? left = Without("###..#", "###..#", 1, 1, 1, 0, 0, 0.3);
+        Assert.Equal([2000, 2000, 2000, 0, 0, 0], left!.CentiMillilitres);
+        Assert.Equal([200, 200, 200, 0, 0, 0], left.Steps);
+    }
+
+    [Fact]
+    public void Lump_that_is_wanted_for_the_most_part_stays_to_be_seen() => Assert.Null(Without("###..#", "###..#", 1, 1, 1, 0, 0, 0.6));
+
+    [Fact]
+    public void Piece_of_several_doses_is_a_matter_of_the_drawing() => Assert.Null(Without("###.##", "###.##", 1, 1, 1, 0, 0.3, 0.3));
+
+    [Fact]
+    public void Dose_that_joins_the_unit_stays() => Assert.Null(Without("####..", "####..", 1, 1, 1, 0.1, 0, 0));
+}
