@@ -18,12 +18,13 @@ public static class ReportEmitter
     /// <summary>Most bytes a report may have.</summary>
     public const int MostBytes = 8 * 1024 * 1024;
 
-    /// <summary>The parts after the shop sheet, in order. A part of another room (what an inspection found) joins here.</summary>
+    /// <summary>The parts after the shop sheet, in order.</summary>
     private static readonly (string Id, string Title, Action<HtmlWriter, ReportSubject> Write)[] Parts =
     [
         ("verdict", "Asked and predicted", VerdictSection.Write),
         ("unit", "The unit in the hand", SolidSection.Write),
         ("plates", "Plates", PlatesSection.Write),
+        ("inspection", "Openings, walls and loose mix", InspectionSection.Write),
         ("doses", "Doses", DosesSection.Write),
         ("materials", "Materials, time, carbon and cost", MaterialsSection.Write),
         ("conditions", "Tonight's conditions", ConditionsSection.Write),
