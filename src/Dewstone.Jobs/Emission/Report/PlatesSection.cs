@@ -16,7 +16,9 @@ internal static class PlatesSection
         CompiledJob job = subject.Job;
         Lattice lattice = job.Lattice;
         PlateField field = PlateField.Of(subject);
-        Point3 origin = job.Moisture.Grid.Origin, tip = lattice.Tip(0, 0, 0), corner = job.Placement.Corner;
+        // The unit's first layer is never shifted; the layers below it may be.
+        Point3 straight = lattice.Tip(0, 0, lattice.UnderLayers), tip = new(straight.X, straight.Y, lattice.Tip(0, 0, 0).Z);
+        Point3 origin = job.Moisture.Grid.Origin, corner = job.Placement.Corner;
         Size3 box = job.Placement.TurnedBox;
         int start = Math.Min(lattice.Layers, lattice.UnderLayers + (lattice.Layers - lattice.UnderLayers) / 3 + 1);
         string geometry = FormattableString.Invariant(

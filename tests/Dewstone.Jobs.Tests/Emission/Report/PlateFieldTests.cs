@@ -1,10 +1,12 @@
 using System.Buffers.Binary;
 using System.IO.Compression;
+using System.Text.Json;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Report;
 using Dewstone.Jobs.Tests.Emission.Pictures;
 using Dewstone.Model.Lattices;
+using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Tests.Emission.Report;
@@ -62,6 +64,29 @@ public sealed class PlateFieldTests
         Assert.Equal(2.5f, CoarseField.Of(values, grid, 3, 2.5f, new Parallelism(1)).Values[^1]);
         Assert.Equal(1, CoarseField.TogetherForAtMost(grid, 6400));
         Assert.Equal(2, CoarseField.TogetherForAtMost(grid, 6399));
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Positions_of_the_page_are_those_of_the_needles(bool shifted)
+    {
+        CompiledJob job = Samples.Job();
+        Lattice lattice = job.Lattice with { ShiftedLayers = shifted };
+        string text = (string)SamplePage.Of(job with { Lattice = lattice }).Part("plate").Attribute("data-geometry")!;
+        JsonElement geometry = JsonDocument.Parse(text).RootElement;
+        double[] tip = [.. geometry.GetProperty("tip").EnumerateArray().Select(number => number.GetDouble())];
+        double pitch = geometry.GetProperty("pitch").GetDouble(), height = geometry.GetProperty("layer").GetDouble();
+        int under = geometry.GetProperty("under").GetInt32();
+        for (int k = 0; k < lattice.Layers; k++)
+        {
+            // As the script works it out: every other layer, counted from the unit's second, stands half a pitch aside.
+            double aside = geometry.GetProperty("shifted").GetInt32() == 1 && ((k - under) & 1) != 0 ? pitch / 2.0 : 0.0;
+            Point3 wanted = lattice.Tip(2, 1, k);
+            Assert.Equal(wanted.X, tip[0] + 2 * pitch + aside, 1e-12);
+            Assert.Equal(wanted.Y, tip[1] + pitch + aside, 1e-12);
+            Assert.Equal(wanted.Z, tip[2] + k * height, 1e-12);
+        }
     }
 
     [Fact]
