@@ -5,7 +5,7 @@ namespace Dewstone.Jobs.Emission.Report;
 /// <summary>What the checks of the predicted solid found: openings, walls, pieces apart, mix that cannot get out.</summary>
 internal static class InspectionSection
 {
-    private const int MostPieces = 20;
+    private const int MostPieces = 8;
 
     /// <summary>Writes the part.</summary>
     /// <param name="html">The page.</param>

@@ -19,7 +19,12 @@ public sealed class InspectionSectionTests
                 LoosePieces = new LoosePiecesReport([], 3, 0.02, 1e-6),
                 Wall = new WallReport
                 {
-                    Percentile5Metres = 0.0612, MedianMetres = 0.11, Percentile95Metres = 0.2, WantedMetres = 0.06, LeastNeckMetres = 0.048, ThinPlaces = [],
+                    Percentile5Metres = 0.0612,
+                    MedianMetres = 0.11,
+                    Percentile95Metres = 0.2,
+                    WantedMetres = 0.06,
+                    LeastNeckMetres = 0.048,
+                    ThinPlaces = [],
                 },
                 TrappedMix = new TrappedMixReport(0.05, 1.25, []),
                 ClearOpenings =
@@ -29,7 +34,13 @@ public sealed class InspectionSectionTests
                 ],
                 ShapeMatch = new ShapeMatchReport
                 {
-                    Overlap = 0.9, VolumeError = 0.02, MassErrorKilograms = 1.0, MeanMetres = 0.0079, SignedMeanMetres = -0.0012, Percentile95Metres = 0.0188, DeepUnsetShare = 0.013,
+                    Overlap = 0.9,
+                    VolumeError = 0.02,
+                    MassErrorKilograms = 1.0,
+                    MeanMetres = 0.0079,
+                    SignedMeanMetres = -0.0012,
+                    Percentile95Metres = 0.0188,
+                    DeepUnsetShare = 0.013,
                     PocketSquareMetres = 0.1,
                 },
                 SoundZones = [new SoundZone("foot", key, IsLifting: true, 0.004, 0.0003, new Point3(0.1, 0.2, 0.3))],
