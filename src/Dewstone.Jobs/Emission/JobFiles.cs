@@ -1,12 +1,13 @@
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Wetting;
 using Dewstone.Jobs.Emission.Pictures;
+using Dewstone.Jobs.Emission.Report;
 using Dewstone.Jobs.Emission.Surfaces;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission;
 
-/// <summary>All files of a job folder: data, pictures, surfaces, and the manifest that lists them.</summary>
+/// <summary>All files of a job folder: data, pictures, surfaces, report, and the manifest that lists them.</summary>
 public static class JobFiles
 {
     /// <summary>The files of a job.</summary>
@@ -23,7 +24,10 @@ public static class JobFiles
         ArgumentNullException.ThrowIfNull(job);
         EmissionSettings settings = Settings(job, nameOfFile, rawField, parallelism);
         JobData data = JobDataEmitter.Emit(job, settings, cancellation);
-        List<EmittedFile> files = [.. data.Files, .. PictureSet.Emit(job, parallelism, cancellation), .. SurfaceSet.Emit(job, parallelism, cancellation)];
+        IReadOnlyList<EmittedFile> pictures = PictureSet.Emit(job, parallelism, cancellation);
+        List<EmittedFile> files = [.. data.Files, .. pictures, .. SurfaceSet.Emit(job, parallelism, cancellation)];
+        cancellation.ThrowIfCancellationRequested();
+        files.Add(ReportEmitter.Emit(job, data, settings, pictures.First(picture => picture.RelativePath == PictureSet.Unit).Bytes));
         files.Add(ManifestEmitter.Emit(job, data, files, nameOfFile));
         return files;
     }

@@ -17,7 +17,8 @@ public sealed class CompileTests
         foreach (string wanted in new[]
         {
             "job.json", "manifest.json", "predicted.vti", "estimate.json", "findings.sarif", "sequence.csv", "layers.gif", "unit.png", "cutaway.png",
-            "voids.png", "predicted.glb", "predicted.stl", "target.stl", "doses/layer-002.csv", "doses/layer-003.csv", "doses/layer-004.csv", "layers/layer-001.png", "layers/layer-004.png",
+            "voids.png", "predicted.glb", "predicted.stl", "target.stl", "report.html",
+            "doses/layer-002.csv", "doses/layer-003.csv", "doses/layer-004.csv", "layers/layer-001.png", "layers/layer-004.png",
         })
         {
             Assert.Contains(wanted, files);

@@ -11,6 +11,9 @@ namespace Dewstone.Jobs.Emission.Pictures;
 /// </summary>
 public static class PictureSet
 {
+    /// <summary>Path of the unit seen from outside.</summary>
+    public const string Unit = "unit.png";
+
     /// <summary>Draws all pictures of a job.</summary>
     /// <param name="job">The compiled job.</param>
     /// <param name="parallelism">Threads to use; no picture depends on them.</param>
@@ -30,7 +33,7 @@ public static class PictureSet
         Func<EmittedFile>[] tasks =
         [
             () => new EmittedFile("layers.gif", PictureEncoder.ToGif(growing, GrowingPicture.Palette)),
-            () => new EmittedFile("unit.png", PictureEncoder.ToPng(outside)),
+            () => new EmittedFile(Unit, PictureEncoder.ToPng(outside)),
             () => new EmittedFile("cutaway.png", PictureEncoder.ToPng(cutOpen)),
             () => new EmittedFile("voids.png", PictureEncoder.ToPng(voids)),
             .. Enumerable.Range(0, job.Lattice.Layers).Select<int, Func<EmittedFile>>(layer => () =>

@@ -11,9 +11,14 @@ internal sealed class WaterCementTones
     /// <summary>Tone of a pocket that did not set.</summary>
     public static readonly Vector3 Loose = new(0.86f, 0.72f, 0.50f);
 
-    private static readonly Rgb24 Driest = new(226, 235, 240);
-    private static readonly Rgb24 Middle = new(110, 158, 194);
-    private static readonly Rgb24 Wettest = new(20, 58, 92);
+    /// <summary>Tone of the driest band.</summary>
+    public static readonly Rgb24 Driest = new(226, 235, 240);
+
+    /// <summary>Tone halfway.</summary>
+    public static readonly Rgb24 Middle = new(110, 158, 194);
+
+    /// <summary>Tone of the wettest band.</summary>
+    public static readonly Rgb24 Wettest = new(20, 58, 92);
 
     private readonly MoistureResult moisture;
     private readonly float[] level;

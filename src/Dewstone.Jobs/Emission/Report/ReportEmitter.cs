@@ -1,0 +1,98 @@
+using Dewstone.Jobs.Emission.Pictures;
+using Dewstone.Jobs.Emission.Pictures.Drawing;
+using Dewstone.Jobs.Emission.Pictures.Views;
+using Dewstone.Model.Results;
+using SixLabors.ImageSharp.PixelFormats;
+
+namespace Dewstone.Jobs.Emission.Report;
+
+/// <summary>
+/// Writes <c>report.html</c>: one page that needs nothing beside itself. The sheet for the shop comes first and is the first page when printed;
+/// then the verdict, the unit to turn in the hand, the plates, and the figures. Loads nothing: its policy allows its own style and script only.
+/// </summary>
+public static class ReportEmitter
+{
+    /// <summary>Path in the job folder.</summary>
+    public const string Path = "report.html";
+
+    /// <summary>Most bytes a report may have.</summary>
+    public const int MostBytes = 8 * 1024 * 1024;
+
+    /// <summary>The parts after the shop sheet, in order.</summary>
+    private static readonly (string Id, string Title, Action<HtmlWriter, ReportSubject> Write)[] Parts =
+    [
+        ("verdict", "Asked and predicted", VerdictSection.Write),
+        ("unit", "The unit in the hand", SolidSection.Write),
+        ("plates", "Plates", PlatesSection.Write),
+        ("inspection", "Openings, walls and loose mix", InspectionSection.Write),
+        ("doses", "Doses", DosesSection.Write),
+        ("materials", "Materials, time, carbon and cost", MaterialsSection.Write),
+        ("conditions", "Tonight's conditions", ConditionsSection.Write),
+        ("model", "The model and its limits", ModelSection.Write),
+    ];
+
+    /// <summary>The report of a job.</summary>
+    /// <param name="job">The compiled job.</param>
+    /// <param name="data">Its fingerprints.</param>
+    /// <param name="settings">What is needed beside it.</param>
+    /// <param name="unitPicture">The picture of the unit, PNG.</param>
+    /// <returns>The file.</returns>
+    public static EmittedFile Emit(CompiledJob job, JobData data, EmissionSettings settings, ReadOnlyMemory<byte> unitPicture)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(data);
+        ArgumentNullException.ThrowIfNull(settings);
+        ReportSubject subject = new()
+        {
+            Job = job,
+            Data = data,
+            Settings = settings,
+            Surface = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, settings.Parallelism),
+            UnitPicture = unitPicture,
+        };
+        string style = $":root {{ {Inks()} }}\n{ReportAssets.Read("report.css")}";
+        string script = string.Concat(((string[])["unpack.js", "viewer.js", "plates.js"]).Select(ReportAssets.Read));
+        HtmlWriter html = new();
+        html.Add($"<!DOCTYPE html>");
+        html.Add($"""<html lang="en"><head><meta charset="utf-8" />""");
+        html.Add($"""<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; style-src {ReportAssets.Source(style)}; script-src {ReportAssets.Source(script)}" />""");
+        html.Add($"""<meta name="viewport" content="width=device-width, initial-scale=1" /><title>{job.Description.Unit.Name}: report</title>""");
+        html.Raw($"<style>{style}</style></head>\n");
+        html.Add($"""<body class="{(job.Held ? "held" : "ready")}"><main>""");
+        ShopSheet.Write(html, subject);
+        Contents(html);
+        foreach ((string id, string title, Action<HtmlWriter, ReportSubject> write) in Parts)
+        {
+            html.Add($"""<section id="{id}"><h2>{title}</h2>""");
+            write(html, subject);
+            html.Add($"</section>");
+        }
+
+        html.Add($"""<footer>{job.Description.Unit.Name} · job {data.Job.Grouped()} · design {data.Design.Grouped()} · dewstone {job.ToolVersion}</footer></main>""");
+        html.Raw($"<script type=\"module\">{script}</script></body></html>\n");
+        return new EmittedFile(Path, html.ToBytes());
+    }
+
+    private static void Contents(HtmlWriter html)
+    {
+        html.Add($"""<nav aria-label="Parts of this report"><ul>""");
+        foreach ((string id, string title, _) in Parts)
+        {
+            html.Add($"""<li><a href="#{id}">{title}</a></li>""");
+        }
+
+        html.Add($"</ul></nav>");
+    }
+
+    /// <summary>The inks of the pictures, so that the page draws with the same.</summary>
+    private static string Inks()
+    {
+        (string Name, Rgb24 Tone)[] inks =
+        [
+            ("paper", Ink.Paper), ("line", Ink.Line), ("quiet", Ink.Quiet), ("faint", Ink.Faint), ("solid", Ink.Solid),
+            ("elsewhere", Ink.SolidElsewhere), ("excess", Ink.Excess), ("missing", Ink.Missing), ("water", Ink.Water),
+            ("driest", WaterCementTones.Driest), ("midway", WaterCementTones.Middle), ("wettest", WaterCementTones.Wettest),
+        ];
+        return string.Join(' ', inks.Select(ink => $"--{ink.Name}: #{ink.Tone.R:x2}{ink.Tone.G:x2}{ink.Tone.B:x2};"));
+    }
+}

@@ -1,0 +1,155 @@
+using Dewstone.Compute.Sequencing;
+using Dewstone.Model.Description;
+using Dewstone.Model.Diagnostics;
+using Dewstone.Model.Lattices;
+using Dewstone.Model.Results;
+
+namespace Dewstone.Jobs.Emission.Report;
+
+/// <summary>The sheet for the shop, one page of A4: what is printed tonight, with what, and what to take care of; or, of a held job, why it is not.</summary>
+internal static class ShopSheet
+{
+    /// <summary>Writes the sheet.</summary>
+    /// <param name="html">The page.</param>
+    /// <param name="subject">The job.</param>
+    public static void Write(HtmlWriter html, ReportSubject subject)
+    {
+        CompiledJob job = subject.Job;
+        html.Add($"""<section id="sheet"><header><div><p class="kind">{(job.Held ? "Held job" : "Tonight's job")}</p><h1>{job.Description.Unit.Name}</h1></div>""");
+        html.Add($"""<p class="state">{(job.Held ? "HELD" : "Ready to print")}</p></header>""");
+        html.Add($"""<div class="beside"><div>""");
+        ReportTable.Pairs(html, ("job fingerprint", subject.Data.Job.Grouped()), ("design fingerprint", subject.Data.Design.Grouped()));
+        if (job.Held)
+        {
+            Held(html, subject);
+        }
+        else
+        {
+            Load(html, job);
+        }
+
+        html.Add($"</div>");
+        BinPlan.Write(html, job);
+        html.Add($"</div>");
+        if (!job.Held)
+        {
+            Times(html, job.Estimate);
+        }
+
+        Released(html, subject);
+        Cautions(html);
+        if (!job.Held)
+        {
+            SignLines(html);
+        }
+
+        html.Add($"</section>");
+    }
+
+    private static void Held(HtmlWriter html, ReportSubject subject)
+    {
+        html.Add($"<p><strong>Nothing of this job may be printed.</strong> It holds no dose tables and no sequence. What holds it:</p><ul>");
+        foreach (Diagnostic finding in subject.Job.Findings.Where(finding => finding.Severity == Severity.Error && finding.AcceptedBecause is null))
+        {
+            html.Add($"<li><strong>{finding.Code}</strong> {finding.Message}. <em>To do:</em> {finding.Remedy}.</li>");
+        }
+
+        html.Add($"</ul>");
+    }
+
+    private static void Load(HtmlWriter html, CompiledJob job)
+    {
+        Estimate estimate = job.Estimate;
+        Lattice lattice = job.Lattice;
+        int flushes = job.Timeline.Steps.Count(step => step.Action == MachineAction.Flush);
+        ReportTable.Pairs(
+            html,
+            ("printer", job.Description.Printer.Name),
+            ("needles", Needles(job)),
+            ("mix", $"{job.Description.Mix.Name}{Batch(job.Description.Tonight)}"),
+            ("mix to spread", ReportFigures.Mass(estimate.SpreadKilograms)),
+            ("water", ReportFigures.Litres(estimate.WaterCubicMetres)),
+            ("flush", flushes == 0 ? "none" : $"{ReportFigures.Litres(estimate.FlushCubicMetres)} in {flushes} {(flushes == 1 ? "flush" : "flushes")}"),
+            ("layers", $"{lattice.Layers} of {ReportFigures.Length(lattice.LayerMetres)}, {Under(lattice.UnderLayers)} under the unit"),
+            ("placement", Placement(job.Placement)),
+            ("mass on the hook", ReportFigures.Mass(estimate.LiftKilograms)),
+            ("printing", $"{ReportFigures.Duration(estimate.PrintSeconds)}, after {ReportFigures.Duration(estimate.SetupSeconds)} of setup"));
+    }
+
+    private static string Needles(CompiledJob job)
+    {
+        if (job.Description.Needles is null)
+        {
+            return "no needles file: all taken as sound";
+        }
+
+        HeadNeedles head = HeadNeedles.Of(job.Description.Printer, job.Description.Needles);
+        int blocked = 0, limited = 0;
+        for (int row = 1; row <= head.Rows; row++)
+        {
+            for (int column = 1; column <= head.Columns; column++)
+            {
+                NeedleCondition condition = head.State(column, row)?.Condition ?? NeedleCondition.Ok;
+                blocked += condition == NeedleCondition.Blocked ? 1 : 0;
+                limited += condition == NeedleCondition.Limited ? 1 : 0;
+            }
+        }
+
+        string file = job.Inputs.FirstOrDefault(input => input.Role == "needles")?.FileName ?? "table of needles";
+        return $"{file}: {blocked} blocked, {limited} limited of {head.Columns * head.Rows}";
+    }
+
+    private static string Batch(Tonight? tonight) => string.IsNullOrEmpty(tonight?.MixBatch) ? "" : $", batch {tonight.MixBatch}";
+
+    private static string Under(int layers) => layers switch { 0 => "none", 1 => "the lowest loose", _ => $"the lowest {layers} loose" };
+
+    private static string Placement(UnitPlacement placement) =>
+        $"turned {90 * placement.QuarterTurns}°, corner at {ReportFigures.Place(placement.Corner)} in the bin, layers {(placement.ShiftedLayers ? "shifted by half a pitch in turn" : "straight")}";
+
+    private static void Times(HtmlWriter html, Estimate estimate)
+    {
+        NamedAmount[] actions = [.. estimate.SecondsByAction.Where(action => action.Amount > 0.0)];
+        html.Add($"""<table class="across"><caption>Printing time by action</caption><thead><tr>""");
+        foreach (NamedAmount action in actions)
+        {
+            html.Add($"""<th scope="col">{MaterialsSection.ActionWord(action.Name)}</th>""");
+        }
+
+        html.Add($"</tr></thead><tbody><tr>");
+        foreach (NamedAmount action in actions)
+        {
+            html.Add($"<td>{ReportFigures.Duration(action.Amount)}</td>");
+        }
+
+        html.Add($"</tr></tbody></table>");
+    }
+
+    private static void Released(HtmlWriter html, ReportSubject subject)
+    {
+        Diagnostic[] released = [.. subject.Job.Findings.Where(finding => finding.AcceptedBecause is not null)];
+        if (released.Length == 0)
+        {
+            html.Add($"<p>Released findings: none.</p>");
+            return;
+        }
+
+        ReportTable.Write(html, "Released findings", ["code", "finding", "released because", "where"], released.Select(finding =>
+            (string[])[finding.Code, finding.Message, finding.AcceptedBecause!, subject.NameOf(finding.Location)]));
+    }
+
+    private static void Cautions(HtmlWriter html)
+    {
+        html.Add($"""<div class="cautions"><h2>Take care</h2><ul>""");
+        html.Add($"<li><strong>Dust.</strong> Dry mix holds crystalline silica, which scars the lungs: wear a respirator when spreading and digging out; clean wet or with a filtered vacuum, never sweep dry or blow.</li>");
+        html.Add($"<li><strong>Wet cement burns.</strong> Gloves, covered skin, eye protection; eye wash within reach. Rinse at once and long.</li>");
+        html.Add($"<li><strong>Lifting.</strong> Nobody under or beside the load; gear and points rated and checked for the mass on the hook.</li>");
+        html.Add($"<li>Masses and strengths here are predictions. Local codes, the yard's rules and licensed engineers come before this sheet.</li></ul></div>");
+    }
+
+    private static void SignLines(HtmlWriter html)
+    {
+        html.Add($"""<table class="sign"><caption>By hand</caption><thead><tr>""");
+        html.Add($"""<th scope="col">mix batch</th><th scope="col">bed temperature, °C</th><th scope="col">start, time and name</th><th scope="col">stop, time and name</th></tr></thead>""");
+        html.Add($"<tbody><tr><td></td><td></td><td></td><td></td></tr></tbody></table>");
+    }
+}
