@@ -92,9 +92,8 @@ internal sealed class CorrectionField
     /// <returns>A field of its own; cells that lie outside here are not wanted and weigh as the farthest.</returns>
     public CorrectionField Cut(CellGrid grid, int x, int y, int z)
     {
-        float[] fraction = new float[grid.Count], weights = new float[grid.Count], dryWeights = new float[grid.Count];
+        float[] fraction = new float[grid.Count], weights = new float[grid.Count];
         Array.Fill(weights, Weights[0]);
-        Array.Fill(dryWeights, Weights[0]);
         int first = Math.Max(0, -x), length = Math.Min(grid.Nx, Grid.Nx - x) - first;
         double cells = 0.0;
         for (int row = 0; length > 0 && row < grid.Ny * grid.Nz; row++)
@@ -108,14 +107,13 @@ internal sealed class CorrectionField
             int from = (c * Grid.Ny + b) * Grid.Nx + x + first, to = row * grid.Nx + first;
             Target.Fraction.AsSpan(from, length).CopyTo(fraction.AsSpan(to));
             Weights.AsSpan(from, length).CopyTo(weights.AsSpan(to));
-            DryWeights.AsSpan(from, length).CopyTo(dryWeights.AsSpan(to));
             foreach (float share in fraction.AsSpan(to, length))
             {
                 cells += share;
             }
         }
 
-        return new CorrectionField(new TargetField { Grid = grid, Fraction = fraction, CubicMetres = cells * grid.CellCubicMetres }, weights, dryWeights);
+        return new CorrectionField(new TargetField { Grid = grid, Fraction = fraction, CubicMetres = cells * grid.CellCubicMetres }, weights);
     }
 
     private static bool IsInOpening(ReefShape shape, UnitPlacement placement, CellGrid grid, int cell)

@@ -11,7 +11,7 @@ namespace Dewstone.Compute.Numerics;
 /// looks at the four corners of the face alone, so the two cubes that share it draw the same line, in opposite directions: the surface has
 /// no holes (the flaw of the first tables; Lorensen and Cline, "Marching cubes", 1987; Nielson and Hamann, "The asymptotic decider",
 /// 1991; both from memory). The lines of a cube join to loops, and loops become fans of triangles, seen counter-clockwise from the empty
-/// side.
+/// side, about the first corner from which no line of the fan runs along a face, so that every edge has two triangles.
 /// </remarks>
 internal static class CubeCases
 {
@@ -68,24 +68,40 @@ internal static class CubeCases
     {
         for (int first = 0; first < 12; first++)
         {
-            int second = next[first];
-            if (second < 0)
+            List<int> loop = [];
+            for (int at = first; next[at] >= 0; )
             {
-                continue;
+                loop.Add(at);
+                (at, next[at]) = (next[at], -1);
             }
 
-            next[first] = -1;
-            while (next[second] != first)
+            if (loop.Count > 0)
             {
-                int third = next[second];
-                next[second] = -1;
-                triangles.AddRange([(byte)first, (byte)second, (byte)third]);
-                second = third;
+                int apex = Enumerable.Range(0, loop.Count).First(start => IsFree(loop, start));
+                for (int k = 1; k + 1 < loop.Count; k++)
+                {
+                    triangles.AddRange([(byte)loop[apex], (byte)loop[(apex + k) % loop.Count], (byte)loop[(apex + k + 1) % loop.Count]]);
+                }
             }
-
-            next[second] = -1;
         }
     }
+
+    // Lines within a fan must not run along a face: the cube beside it may draw the same line, and four triangles would meet there.
+    private static bool IsFree(List<int> loop, int apex)
+    {
+        for (int k = 2; k + 1 < loop.Count; k++)
+        {
+            if (ShareFace(loop[apex], loop[(apex + k) % loop.Count]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool ShareFace(int one, int other) =>
+        Array.Exists(Faces, face => Enumerable.Range(0, 4).Count(k => Edge(face[k], face[(k + 1) % 4]) is var edge && (edge == one || edge == other)) == 2);
 
     private static bool IsSet(int corners, int corner) => ((corners >> corner) & 1) != 0;
 

@@ -6,7 +6,7 @@ namespace Dewstone.Compute.Numerics;
 internal sealed class SurfaceVertices(BitRows bits, SurfaceCount count, float[] field, GridShape shape, CellSize size, float level)
 {
     /// <summary>How far corners keep from the samples, share of an edge: where a sample has the level, the surface's corners on its edges would be one point.</summary>
-    private const float Apart = 1e-3f;
+    private const float Apart = 1e-4f;
 
     private readonly float _width = (float)size.Width;
     private readonly float _height = (float)size.Height;

@@ -26,6 +26,31 @@ public sealed class IsoSurfaceTests
         Assert.Equal(volumeRatio, mesh.Volume / (4.0 / 3.0 * Math.PI * radius * radius * radius), 0.1 * (1.0 - volumeRatio));
     }
 
+    /// <summary>A closed oriented surface without edges where more than two sheets meet: every edge is walked once each way. Noise meets all 256 cases of a cube.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void Every_edge_has_two_triangles_in_noise(int seed)
+    {
+        GridShape shape = new(24, 23, 22);
+        Random draw = new(seed);
+        float[] noise = [.. Enumerable.Range(0, shape.Nx * shape.Ny * shape.Nz).Select(_ => draw.Next(3) == 0 ? 1f : (float)(2.0 * draw.NextDouble()))];
+        SurfaceMesh mesh = IsoSurface.At(noise, shape, new CellSize(0.01, 0.01), 1f, new Parallelism(2));
+        HashSet<(int, int)> walked = [];
+        HashSet<(float, float, float)> places = [];
+        for (int i = 0; i < mesh.Triangles.Length; i++)
+        {
+            Assert.True(walked.Add((mesh.Triangles[i], mesh.Triangles[i % 3 == 2 ? i - 2 : i + 1])), "an edge is walked twice one way");
+        }
+
+        Assert.All(walked, edge => Assert.Contains((edge.Item2, edge.Item1), walked));
+        for (int i = 0; i < mesh.Positions.Length; i += 3)
+        {
+            Assert.True(places.Add((mesh.Positions[i], mesh.Positions[i + 1], mesh.Positions[i + 2])), "two corners lie at one place");
+        }
+    }
+
     [Fact]
     public void At_ball_error_falls_with_the_square_of_the_resolution()
     {

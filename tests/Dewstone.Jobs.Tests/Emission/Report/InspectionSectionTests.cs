@@ -1,5 +1,4 @@
 using System.Xml.Linq;
-using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;

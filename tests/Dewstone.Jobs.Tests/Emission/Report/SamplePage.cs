@@ -45,9 +45,9 @@ internal sealed partial class SamplePage
     /// <summary>Text of a part, white space drawn together.</summary>
     public string TextOf(string id) => Spaces().Replace(Part(id).Value, " ");
 
-    [GeneratedRegex("<(?<tag>script|style)(?<rest>[^>]*)>.*?</\\k<tag>>", RegexOptions.Singleline)]
+    [GeneratedRegex("<(?<tag>script|style)(?<rest>[^>]*)>.*?</(script|style)>", RegexOptions.Singleline | RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
     private static partial Regex Opaque();
 
-    [GeneratedRegex("\\s+")]
+    [GeneratedRegex("\\s+", RegexOptions.NonBacktracking)]
     private static partial Regex Spaces();
 }
