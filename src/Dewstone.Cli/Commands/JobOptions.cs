@@ -15,7 +15,7 @@ internal sealed class JobOptions
     private const int MostCells = 16;
 
     private readonly SharedOptions shared = new();
-    private readonly Argument<string[]> units = new("UNIT") { Description = "Unit description, *.unit.yaml; one or more.", Arity = ArgumentArity.OneOrMore };
+    private readonly Argument<string[]> units = new("UNIT") { Description = "Unit description, *.unit.yaml, or a folder of them; one or more.", Arity = ArgumentArity.OneOrMore };
     private readonly Option<string?> mix = File("--mix", "Mix to use instead of the one the unit names.");
     private readonly Option<string?> printer = File("--printer", "Printer to use instead of the one the unit names.");
     private readonly Option<string?> site = File("--site", "Site to use instead of the one the unit names.");
@@ -60,14 +60,14 @@ internal sealed class JobOptions
             throw new UsageException($"unknown option '{stray}'; put ./ before the name of a file that begins with a dash.");
         }
 
-        if (files.Length > 1 && parse.GetValue(like) is not null)
+        if ((files.Length > 1 || Directory.Exists(files[0])) && parse.GetValue(like) is not null)
         {
             throw new UsageException("--like goes with one unit: each job has doses of its own.");
         }
 
         return new JobRequest
         {
-            Units = files,
+            Units = UnitFiles.Under(files),
             Mix = parse.GetValue(mix),
             Printer = parse.GetValue(printer),
             Site = parse.GetValue(site),

@@ -36,6 +36,17 @@ internal static class OutcomeText
         return text.ToString();
     }
 
+    /// <summary>One line over several units.</summary>
+    /// <param name="outcomes">What came of them.</param>
+    /// <returns>Plain text.</returns>
+    public static string Summary(IReadOnlyList<UnitOutcome> outcomes)
+    {
+        int good = outcomes.Count(o => o.ExitCode == ExitCode.Done), held = outcomes.Count(o => o.Job is { Held: true });
+        int errors = outcomes.Sum(o => o.Count(Severity.Error)), warnings = outcomes.Sum(o => o.Count(Severity.Warning));
+        string rest = outcomes.Count - good - held > 0 ? $", {outcomes.Count - good - held} with input at fault or not written" : "";
+        return $"{outcomes.Count} units: {good} good, {held} held{rest} ({Plural(errors, "error")}, {Plural(warnings, "warning")})\n";
+    }
+
     private static string Verdict(UnitOutcome outcome)
     {
         string counts = $"{Plural(outcome.Count(Severity.Error), "error")}, {Plural(outcome.Count(Severity.Warning), "warning")}, {Plural(outcome.Count(Severity.Note), "note")}";
