@@ -70,15 +70,10 @@ public static class JobCompiler
         findings.AddRange(LimitsCheck.Window(job, lattice, dosing.Nominal.ClosingMillilitres));
         findings.AddRange(LimitsCheck.Features(job, shape.Shape, lattice.ShiftedLayers, dosing.Nominal.ClosingMillilitres, parallelism, cancellation));
 
-        Prediction predicted = Prediction.Of(job, dosing.Doses, target, parallelism, progress, cancellation);
-        if (StrayDoses.Without(dosing.Doses, dosing.VoxelFractions, predicted.Moisture, parallelism) is { } joined)
-        {
-            int left = dosing.Doses.CentiMillilitres.Zip(joined.CentiMillilitres).Count(d => d.First != d.Second);
-            findings.AddRange([WettingFindings.StrayDoses.At($"{left} doses would have set lumps of their own and were left out", "nothing to do", new KeyPath(DescriptionKind.Unit, "box"))]);
-            dosing = dosing with { Doses = joined };
-            predicted = Prediction.Of(job, joined, target, parallelism, progress, cancellation);
-        }
-
+        (dosing, Prediction predicted, IReadOnlyList<Diagnostic> pruned) = options.Correct
+            ? DosePruning.Apply(job, dosing, target, parallelism, progress, cancellation)
+            : (dosing, Prediction.Of(job, dosing.Doses, target, parallelism, progress, cancellation), []);
+        findings.AddRange(pruned);
         findings.AddRange(WaterCheck.Check(placement, lattice, predicted.Moisture));
         findings.AddRange(BlockedNeedleCheck.Check(job, shape.Shape, placement, lattice, target, predicted.Moisture));
         DosingSummary dosingSummary = DoseComparison.Summary(job, dosing, target, predicted.Solid, options, parallelism, cancellation);
