@@ -2,8 +2,8 @@ namespace Dewstone.Compute.Numerics;
 
 /// <summary>Quantile of the standard normal distribution, with the same bits on every machine.</summary>
 /// <remarks>
-/// Source: Wichura 1988, Algorithm AS 241, Applied Statistics 37:477, routine PPND16 (coefficients from memory; a test holds them against a library's
-/// quantile). Its far tail, below 1.4e-11, is left out: fractions nearer to 0 or 1 than <see cref="Nearest"/> count as that, 6.7 standard deviations.
+/// Source: Wichura 1988, Algorithm AS 241, Applied Statistics 37:477, routine PPND16 (coefficients from memory; a test holds them against tables and the
+/// integral). Its far tail, below 1.4e-11, is left out: fractions nearer to 0 or 1 than <see cref="Nearest"/> count as that, 6.7 standard deviations.
 /// </remarks>
 internal static class NormalQuantile
 {

@@ -7,6 +7,12 @@ namespace Dewstone.Compute.Studies;
 /// <summary>How uncertain the inputs of a job are: one standard deviation of each, as a share of the figure unless said.</summary>
 public sealed record TrialSpreads
 {
+    /// <summary>Name of the drift of needles among the inputs.</summary>
+    public const string DriftName = "needle drift";
+
+    /// <summary>Name of the repeatability of doses among the inputs.</summary>
+    public const string RepeatabilityName = "dose repeatability";
+
     /// <summary>Bed temperature that was not measured, kelvin; chosen, no source.</summary>
     public const double UnmeasuredBedKelvin = 2.0;
 
@@ -83,7 +89,7 @@ public sealed record TrialSpreads
         new("diffusivity", Diffusivity, "1", MixBasis),
         new("hardening threshold", Threshold, "1", MixBasis),
         new("bed temperature", BedKelvin, "K", BedBasis),
-        new("needle drift", Drift, "1", "needles of the printer"),
-        new("dose repeatability", Repeatability.DefaultIfEmpty().Max(), "1", "needles of the printer"),
+        new(DriftName, Drift, "1", "needles of the printer"),
+        new(RepeatabilityName, Repeatability.DefaultIfEmpty().Max(), "1", "worst needle of the printer"),
     ];
 }

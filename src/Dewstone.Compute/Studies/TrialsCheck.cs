@@ -25,17 +25,21 @@ public static class TrialsCheck
     {
         string what = r.Nominal.Feature.Length == 0 ? r.Nominal.Quantity : $"{r.Nominal.Quantity} of \"{r.Nominal.Feature}\"";
         string driver = r.Driver is { } most
-            ? $"; it goes with {(most.RankCorrelation < 0.0 ? "high" : "low")} {most.Input} (rank correlation {most.RankCorrelation:0.00})"
+            ? $"; misses go with {Cause(most)} (rank correlation {most.RankCorrelation:0.00})"
             : "; no single input stands out";
         return LimitFindings.Doubtful.At(
             $"{what}: {r.Met} of {trials} trials meet it, {100.0 * r.ShareLow:0} to {100.0 * r.ShareHigh:0} % of prints with 95 % confidence{driver}",
             r.Driver is null ? "leave more room to the limit, or narrow what is uncertain" : Remedy(r.Driver.Input), r.Nominal.Key);
     }
 
+    private static string Cause(TrialDriver most) => most.Input is TrialSpreads.DriftName or TrialSpreads.RepeatabilityName
+        ? $"{(most.RankCorrelation < 0.0 ? "more" : "less")} water by {most.Input}"
+        : $"{(most.RankCorrelation < 0.0 ? "high" : "low")} {most.Input}";
+
     private static string Remedy(string input) => input switch
     {
         "bed temperature" => "measure the bed's temperature on the night, or leave more room to the limit",
-        "needle drift" or "dose repeatability" => "check and recalibrate the needles before the print, or leave more room to the limit",
+        TrialSpreads.DriftName or TrialSpreads.RepeatabilityName => "check and recalibrate the needles before the print, or leave more room to the limit",
         "loose density" => "measure the bed's density on the night and spread more evenly, or leave more room to the limit",
         _ => "calibrate the mix, or leave more room to the limit",
     };
