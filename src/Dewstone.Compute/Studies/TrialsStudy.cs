@@ -28,7 +28,7 @@ public static class TrialsStudy
     public static TrialsReport Run(TrialsQuestion question, Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(question);
-        ArgumentOutOfRangeException.ThrowIfLessThan(question.Trials, 1);
+        ArgumentOutOfRangeException.ThrowIfLessThan(question.Trials, 1, nameof(question));
         CellGrid grid = CellGrid.Over(question.Doses.Lattice, question.Cells);
         TargetField target = Voxelizer.Voxelize(question.Shape, question.Placement, grid, parallelism, null, cancellation);
         RequiredFigures required = new(question.Job.Unit, question.Shape, question.Placement, target, parallelism);

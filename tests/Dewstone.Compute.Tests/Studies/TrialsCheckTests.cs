@@ -1,5 +1,5 @@
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Studies;
-using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
@@ -11,7 +11,7 @@ public sealed class TrialsCheckTests
 {
     private static IReadOnlyList<Diagnostic> Check(int met, int trials, double value = 0.85, TrialDriver? driver = null)
     {
-        Dewstone.Compute.Numerics.WilsonInterval share = Dewstone.Compute.Numerics.WilsonInterval.Of(met, trials);
+        WilsonInterval share = WilsonInterval.Of(met, trials);
         TrialedRequirement requirement = new()
         {
             Nominal = new RequirementResult
@@ -68,8 +68,8 @@ public sealed class TrialsCheckTests
     [Fact]
     public void Fewest_trials_are_the_least_that_can_show_the_sure_share()
     {
-        Assert.True(Dewstone.Compute.Numerics.WilsonInterval.Of(TrialsCheck.FewestTrials, TrialsCheck.FewestTrials).Low >= TrialsCheck.SureShare);
-        Assert.True(Dewstone.Compute.Numerics.WilsonInterval.Of(TrialsCheck.FewestTrials - 1, TrialsCheck.FewestTrials - 1).Low < TrialsCheck.SureShare);
+        Assert.True(WilsonInterval.Of(TrialsCheck.FewestTrials, TrialsCheck.FewestTrials).Low >= TrialsCheck.SureShare);
+        Assert.True(WilsonInterval.Of(TrialsCheck.FewestTrials - 1, TrialsCheck.FewestTrials - 1).Low < TrialsCheck.SureShare);
     }
 
     /// <summary>
