@@ -13,6 +13,7 @@ internal sealed class JobOptions
 
     private const int LeastCells = 4;
     private const int MostCells = 16;
+    private const int MostTrials = 10000;
 
     private readonly SharedOptions shared = new();
     private readonly Argument<string[]> units = new("UNIT") { Description = "Unit description, *.unit.yaml, or a folder of them; one or more.", Arity = ArgumentArity.OneOrMore };
@@ -23,6 +24,9 @@ internal sealed class JobOptions
     private readonly Option<string?> tonight = File("--tonight", "What was measured on the night.");
     private readonly Option<string?> root = Root();
     private readonly Option<int?> cells = Cells();
+    private readonly Option<int?> trials = WholeNumber.Option(
+        "--trials", $"Try the job so often with mix, bed and needles drawn from their spreads, 1 to {MostTrials}.", 1, MostTrials);
+
     private readonly Option<bool> noCorrection = new("--no-correction") { Description = "Plain doses: each voxel's wanted share of the best single dose; for comparison." };
     private readonly Option<string?> like = new("--like") { Description = "Keep this job's placement and start from its doses.", HelpName = "JOB" };
     private readonly Option<string?> sarif = File("--sarif", "Also write the findings as SARIF 2.1.0.");
@@ -39,7 +43,7 @@ internal sealed class JobOptions
     public void AddTo(Command command)
     {
         command.Arguments.Add(units);
-        foreach (Option option in new Option[] { mix, printer, site, needles, tonight, like, noCorrection, root, cells, accept, sarif })
+        foreach (Option option in new Option[] { mix, printer, site, needles, tonight, like, noCorrection, trials, root, cells, accept, sarif })
         {
             command.Options.Add(option);
         }
@@ -79,6 +83,7 @@ internal sealed class JobOptions
             Accept = parse.GetValue(accept) ?? [],
             Correct = !parse.GetValue(noCorrection),
             Like = parse.GetValue(like),
+            Trials = parse.GetValue(trials) ?? 0,
             Json = parse.GetValue(shared.Json),
             Quiet = parse.GetValue(shared.Quiet),
             SarifFile = parse.GetValue(sarif),

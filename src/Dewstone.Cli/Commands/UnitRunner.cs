@@ -137,6 +137,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
             Correct = request.Correct,
             Like = like,
             DrawingOnly = DrawingOnly,
+            Trials = request.Trials,
             Accept = request.Accept,
             ToolVersion = ToolVersion.Text,
         };

@@ -30,6 +30,10 @@ internal static class OutcomeText
 
             Requirements(text, job);
             Load(text, job);
+            foreach (string line in job.Trials is { } trials ? TrialsText.Of(trials) : [])
+            {
+                Line(text, "trials", line);
+            }
         }
 
         text.Append(Verdict(outcome)).Append('\n');
@@ -92,7 +96,8 @@ internal static class OutcomeText
 
     private static void Line(StringBuilder text, string word, string what) => text.Append($"  {word,-16} {what}\n");
 
-    private static string Figure(double value, string unit) => unit switch
+    /// <summary>A figure of a requirement, for people.</summary>
+    internal static string Figure(double value, string unit) => unit switch
     {
         "1" => $"{value:0.###}",
         "%" => $"{value:0.0} %",

@@ -84,6 +84,23 @@ public static class JobCompiler
         InspectionReport inspection = Inspector.Inspect(
             job, shape.Shape, placement, target, predicted.Moisture, predicted.Solid, predicted.SurfaceExponent, parallelism, cancellation);
         findings.AddRange(inspection.Findings);
+        IReadOnlyList<RequirementResult> judged = findings.Place([.. requirements.Results, .. inspection.Requirements]);
+        TrialsReport? trials = options.Trials == 0 ? null : TrialsStudy.Run(
+            new TrialsQuestion
+            {
+                Job = job,
+                Shape = shape.Shape,
+                Placement = placement,
+                Doses = dosing.Doses,
+                Timeline = predicted.Timeline,
+                Schedule = predicted.Schedule,
+                Requirements = judged,
+                Trials = options.Trials,
+                Spreads = TrialSpreads.Of(job),
+                Cells = Math.Min(TrialsQuestion.DefaultCells, options.CellsPerVoxel),
+            },
+            parallelism, progress, cancellation);
+        findings.AddRange(trials is null ? [] : TrialsCheck.Check(trials));
 
         CompiledJob compiled = new()
         {
@@ -100,7 +117,8 @@ public static class JobCompiler
             Solid = predicted.Solid,
             Estimate = predicted.Estimate,
             Inspection = inspection,
-            Requirements = findings.Place([.. requirements.Results, .. inspection.Requirements]),
+            Trials = trials,
+            Requirements = judged,
             Findings = findings.Items,
             Accepted = options.Accept,
             Inputs = read.Inputs,

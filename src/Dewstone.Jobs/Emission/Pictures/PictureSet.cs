@@ -6,7 +6,7 @@ using Dewstone.Model.Results;
 namespace Dewstone.Jobs.Emission.Pictures;
 
 /// <summary>
-/// The pictures of a job folder: a plate for each layer, the unit growing, the unit outside, cut open, and its voids as the body. All show
+/// The pictures of a job folder: a plate for each layer, the unit growing, the unit outside, cut open, and its voids as the body, and where trials differ. But for the last, all show
 /// the predicted solid, as the water made it; nothing in them depends on the number of threads.
 /// </summary>
 public static class PictureSet
@@ -18,7 +18,7 @@ public static class PictureSet
     /// <param name="job">The compiled job.</param>
     /// <param name="parallelism">Threads to use; no picture depends on them.</param>
     /// <param name="cancellation">Looked at before each picture.</param>
-    /// <returns>The files, in a fixed order: growing picture, outside, cut open, voids, plates from the lowest layer.</returns>
+    /// <returns>The files, in a fixed order: growing picture, outside, cut open, voids, doubt where there are trials, plates from the lowest layer.</returns>
     public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, Parallelism parallelism, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(job);
@@ -36,6 +36,7 @@ public static class PictureSet
             () => new EmittedFile(Unit, PictureEncoder.ToPng(outside)),
             () => new EmittedFile("cutaway.png", PictureEncoder.ToPng(cutOpen)),
             () => new EmittedFile("voids.png", PictureEncoder.ToPng(voids)),
+            .. job.Trials is { } trials ? [() => new EmittedFile(DoubtPicture.Path, PictureEncoder.ToPng(DoubtPicture.Draw(job, trials)))] : Array.Empty<Func<EmittedFile>>(),
             .. Enumerable.Range(0, job.Lattice.Layers).Select<int, Func<EmittedFile>>(layer => () =>
                 new EmittedFile($"layers/layer-{layer + 1:000}.png", PictureEncoder.ToPng(PlateEmitter.Draw(subject, layer)))),
         ];
