@@ -64,7 +64,10 @@ public sealed partial class RecipesTests : IDisposable
         Words.Answer held = await CheckAsync();
         Assert.Equal(ExitCode.No, held.Code);
         Assert.Contains($"\n{Unit}: would be held (1 error, ", held.Output, StringComparison.Ordinal);
-        Assert.Contains("### Small step: different, and the newer is HELD back from printing\n", repository.Read("ci-out/comment.md"), StringComparison.Ordinal);
+        string unfolded = repository.Read("ci-out/comment.md").Split("<details>")[0];
+        Assert.Contains("### Small step: different, and the newer is HELD back from printing\n", unfolded, StringComparison.Ordinal);
+        Assert.Contains("\n**Findings**\n\n- **new error DW", unfolded, StringComparison.Ordinal);
+        Assert.Contains(" kg | NO LONGER MET |\n", unfolded, StringComparison.Ordinal);
 
         await CommitAsync((Unit, "kind: unit\n"));
         Assert.Equal(ExitCode.InputAtFault, (await CheckAsync()).Code);
