@@ -26,9 +26,12 @@ internal static class UnitFiles
                 .. Directory.EnumerateFiles(path, Pattern, new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System })
                     .Order(StringComparer.Ordinal),
             ];
-            files.AddRange(found.Length > 0 ? found : throw new UsageException($"there is no {Pattern} in the folder {path}."));
+            files.AddRange(found.Length > 0 ? found.Select(Plain) : throw new UsageException($"there is no {Pattern} in the folder {path}."));
         }
 
         return [.. files.Distinct(StringComparer.Ordinal)];
     }
+
+    // "." gives "./units/a.unit.yaml"; viewers of findings match "units/a.unit.yaml" only.
+    private static string Plain(string path) => path.StartsWith($".{Path.DirectorySeparatorChar}", StringComparison.Ordinal) ? path[2..] : path;
 }

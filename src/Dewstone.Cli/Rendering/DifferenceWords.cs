@@ -27,20 +27,34 @@ internal static class DifferenceWords
     public static string Requirement(RequirementChange change)
     {
         ClaimedRequirement any = change.New ?? change.Old!.Value;
-        string name = any.Feature.Length == 0 ? any.Quantity : $"{any.Quantity} of {any.Feature}";
-        string verdict = (change.Old?.Met, change.New?.Met) switch
-        {
-            (true, false) => ", NO LONGER MET",
-            (false, true) => ", now met",
-            (null, { } met) => met ? ", newly asked, met" : ", newly asked, NOT MET",
-            ({ }, null) => ", asked no more",
-            _ => "",
-        };
-        string unit = any.Unit == "1" ? "" : $" {any.Unit}";
-        return change is { Old: { } old, New: { } now }
-            ? $"{name}: {Figure(old.Value)} -> {Figure(now.Value)}{unit}, margin {Figure(old.Margin)} -> {Figure(now.Margin)}{unit}{verdict}"
-            : $"{name}: {Figure(any.Value)}{unit}, margin {Figure(any.Margin)}{unit}{verdict}";
+        string verdict = Verdict(change);
+        string Value(double value) => Quantity(value, any.Unit);
+        return (change is { Old: { } old, New: { } now }
+            ? $"{Name(any)}: {Value(old.Value)} -> {Value(now.Value)}, margin {Value(old.Margin)} -> {Value(now.Margin)}"
+            : $"{Name(any)}: {Value(any.Value)}, margin {Value(any.Margin)}") + (verdict.Length > 0 ? $", {verdict}" : "");
     }
+
+    /// <summary>What is asked, and of what.</summary>
+    public static string Name(ClaimedRequirement requirement) =>
+        requirement.Feature.Length == 0 ? requirement.Quantity : $"{requirement.Quantity} of {requirement.Feature}";
+
+    /// <summary>How the verdict changed; empty when it did not.</summary>
+    public static string Verdict(RequirementChange change) => (change.Old?.Met, change.New?.Met) switch
+    {
+        (true, false) => "NO LONGER MET",
+        (false, true) => "now met",
+        (null, { } met) => met ? "newly asked, met" : "newly asked, NOT MET",
+        ({ }, null) => "asked no more",
+        _ => "",
+    };
+
+    /// <summary>A requirement's figure with its unit, metres as millimetres.</summary>
+    public static string Quantity(double value, string unit) => unit switch
+    {
+        "1" => $"{value:0.####}",
+        "m" => $"{value * 1000.0:0.##} mm",
+        _ => $"{value:0.##} {unit}",
+    };
 
     public static string Finding(FindingChange change) => change switch
     {

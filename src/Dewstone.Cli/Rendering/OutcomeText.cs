@@ -36,11 +36,11 @@ internal static class OutcomeText
             }
         }
 
-        text.Append(Verdict(outcome)).Append('\n');
+        text.Append($"{outcome.Name}: {Verdict(outcome)}\n");
         return text.ToString();
     }
 
-    /// <summary>One line over several units.</summary>
+    /// <summary>A line for each unit that is not good, by its file, and one line over all.</summary>
     /// <param name="outcomes">What came of them.</param>
     /// <returns>Plain text.</returns>
     public static string Summary(IReadOnlyList<UnitOutcome> outcomes)
@@ -48,7 +48,8 @@ internal static class OutcomeText
         int good = outcomes.Count(o => o.ExitCode == ExitCode.Done), held = outcomes.Count(o => o.Job is { Held: true });
         int errors = outcomes.Sum(o => o.Count(Severity.Error)), warnings = outcomes.Sum(o => o.Count(Severity.Warning));
         string rest = outcomes.Count - good - held > 0 ? $", {outcomes.Count - good - held} with input at fault or not written" : "";
-        return $"{outcomes.Count} units: {good} good, {held} held{rest} ({Plural(errors, "error")}, {Plural(warnings, "warning")})\n";
+        string bad = string.Concat(outcomes.Where(o => o.ExitCode != ExitCode.Done).Select(o => $"{o.File}: {Verdict(o)}\n"));
+        return $"{bad}{outcomes.Count} units: {good} good, {held} held{rest} ({Plural(errors, "error")}, {Plural(warnings, "warning")})\n";
     }
 
     private static string Verdict(UnitOutcome outcome)
@@ -64,7 +65,7 @@ internal static class OutcomeText
             _ when outcome.ExitCode != ExitCode.Done => "not written",
             _ => "fit to print",
         };
-        return $"{outcome.Name}: {what} ({counts})";
+        return $"{what} ({counts})";
     }
 
     private static void Requirements(StringBuilder text, CompiledJob job)

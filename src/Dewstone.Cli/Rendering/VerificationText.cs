@@ -28,5 +28,6 @@ internal static class VerificationText
         return text.Append($"{result.Folder}: {verdict}{names}\n").ToString();
     }
 
-    private static string Grouped(string fingerprint) => Fingerprint.TryParse(fingerprint, out Fingerprint parsed) ? parsed.Grouped() : fingerprint;
+    /// <summary>A fingerprint as sheets print it, in groups of four.</summary>
+    internal static string Grouped(string fingerprint) => Fingerprint.TryParse(fingerprint, out Fingerprint parsed) ? parsed.Grouped() : fingerprint;
 }
