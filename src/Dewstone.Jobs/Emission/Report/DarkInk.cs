@@ -19,10 +19,13 @@ internal static class DarkInk
     public static readonly Rgb24 Faint = new(62, 68, 73);
 
     /// <summary>Hardened solid, cut.</summary>
-    public static readonly Rgb24 Solid = new(122, 117, 109);
+    public static readonly Rgb24 Solid = new(100, 96, 89);
 
     /// <summary>Solid that lies elsewhere in the layer, or that is not built yet.</summary>
     public static readonly Rgb24 SolidElsewhere = new(47, 51, 54);
+
+    /// <summary>Hardened but not wanted.</summary>
+    public static readonly Rgb24 Excess = new(150, 84, 24);
 
     /// <summary>Wanted but not hardened.</summary>
     public static readonly Rgb24 Missing = new(97, 158, 220);

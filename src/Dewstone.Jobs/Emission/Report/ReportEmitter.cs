@@ -90,7 +90,7 @@ public static class ReportEmitter
         (string Name, Rgb24 Light, Rgb24 Dark)[] inks =
         [
             ("paper", Ink.Paper, DarkInk.Paper), ("line", Ink.Line, DarkInk.Line), ("quiet", Ink.Quiet, DarkInk.Quiet), ("faint", Ink.Faint, DarkInk.Faint),
-            ("solid", Ink.Solid, DarkInk.Solid), ("elsewhere", Ink.SolidElsewhere, DarkInk.SolidElsewhere), ("excess", Ink.Excess, Ink.Excess),
+            ("solid", Ink.Solid, DarkInk.Solid), ("elsewhere", Ink.SolidElsewhere, DarkInk.SolidElsewhere), ("excess", Ink.Excess, DarkInk.Excess),
             ("missing", Ink.Missing, DarkInk.Missing), ("water", Ink.Water, DarkInk.Water), ("driest", WaterCementTones.Driest, WaterCementTones.Driest),
             ("midway", WaterCementTones.Middle, WaterCementTones.Middle), ("wettest", WaterCementTones.Wettest, WaterCementTones.Wettest),
         ];

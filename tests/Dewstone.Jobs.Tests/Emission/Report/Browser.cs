@@ -1,5 +1,4 @@
 using PuppeteerSharp;
-using PuppeteerSharp.Media;
 
 namespace Dewstone.Jobs.Tests.Emission.Report;
 
@@ -38,17 +37,16 @@ public sealed class Browser : IAsyncLifetime
     /// <summary>Opens a file of the disk; skips the test when there is no browser.</summary>
     /// <param name="file">Path of the page.</param>
     /// <param name="width">Width of the window, CSS pixels.</param>
-    /// <param name="media">Screen or print.</param>
+    /// <param name="onPaper">Shown as it is printed.</param>
     /// <param name="dark">Whether the user prefers a dark page.</param>
     /// <returns>The page with all it said and asked for.</returns>
-    internal async Task<OpenPage> OpenAsync(string file, int width, MediaType media = MediaType.Screen, bool dark = false)
+    internal async Task<OpenPage> OpenAsync(string file, int width, bool onPaper = false, bool dark = false)
     {
         Assert.SkipWhen(browser is null, "no chromium on the path");
         IPage page = await browser!.NewPageAsync();
         OpenPage open = new(page);
         await page.SetViewportAsync(new ViewPortOptions { Width = width, Height = 900 });
-        await page.EmulateMediaTypeAsync(media);
-        await page.EmulateMediaFeaturesAsync([new MediaFeatureValue { MediaFeature = MediaFeature.PrefersColorScheme, Value = dark ? "dark" : "light" }]);
+        await open.ShowAsync(onPaper, dark);
         await open.WatchAsync();
         await page.GoToAsync(new Uri(file).AbsoluteUri);
         return open;

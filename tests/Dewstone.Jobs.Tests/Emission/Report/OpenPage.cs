@@ -47,6 +47,16 @@ internal sealed class OpenPage(IPage page) : IAsyncDisposable
         });
     }
 
+    /// <summary>Chooses between screen and paper, light and dark: one order of the debugging protocol, since each replaces the last whole.</summary>
+    /// <param name="onPaper">Shown as it is printed.</param>
+    /// <param name="dark">Whether the user prefers a dark page.</param>
+    /// <returns>When it is chosen.</returns>
+    public Task ShowAsync(bool onPaper, bool dark) => page.Client.SendAsync("Emulation.setEmulatedMedia", new
+    {
+        media = onPaper ? "print" : "screen",
+        features = new[] { new { name = "prefers-color-scheme", value = dark ? "dark" : "light" } },
+    });
+
     /// <summary>Waits until a script's answer is true.</summary>
     /// <param name="script">An expression.</param>
     /// <returns>When it is.</returns>

@@ -3,7 +3,6 @@ using Dewstone.Jobs.Tests.Folders;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 using PuppeteerSharp.Input;
-using PuppeteerSharp.Media;
 
 namespace Dewstone.Jobs.Tests.Emission.Report;
 
@@ -21,11 +20,11 @@ public sealed class PageInBrowserTests(Browser browser) : IClassFixture<Browser>
 
     public void Dispose() => folder.Dispose();
 
-    private async Task<OpenPage> OpenAsync(CompiledJob job, int width, MediaType media = MediaType.Screen, bool dark = false)
+    private async Task<OpenPage> OpenAsync(CompiledJob job, int width, bool onPaper = false, bool dark = false)
     {
         string file = Path.Combine(folder.Path, "report.html");
         await File.WriteAllBytesAsync(file, SamplePage.Of(job).File.Bytes, TestContext.Current.CancellationToken);
-        OpenPage open = await browser.OpenAsync(file, width, media, dark);
+        OpenPage open = await browser.OpenAsync(file, width, onPaper, dark);
         await open.UntilAsync("document.querySelector('#plate').dataset.drawn !== undefined || document.querySelector('#plate').dataset.fault !== undefined");
         return open;
     }
@@ -113,7 +112,7 @@ public sealed class PageInBrowserTests(Browser browser) : IClassFixture<Browser>
         const string Ground = "getComputedStyle(document.body).backgroundColor";
 
         Assert.Equal("rgb(22, 25, 28)", await open.AskAsync<string>(Ground));
-        await open.Page.EmulateMediaTypeAsync(MediaType.Print);
+        await open.ShowAsync(onPaper: true, dark: true);
         Assert.Equal("rgb(255, 255, 255)", await open.AskAsync<string>(Ground));
         Assert.Equal("rgb(38, 43, 48)", await open.AskAsync<string>("getComputedStyle(document.body).color"));
     }
@@ -136,7 +135,7 @@ public sealed class PageInBrowserTests(Browser browser) : IClassFixture<Browser>
             Code = code, Message = $"2.993 kg of loose mix cannot be got out with a tool 25 mm across; at most 2 kg is required{place}; and 1211 more",
             AcceptedBecause = "the loose mix in the grooves is brushed out by hand at dig-out, agreed with the designer",
         };
-        await using OpenPage open = await OpenAsync(Block with { Findings = [Released("DW3023"), Released("DW5001")] }, PaperWidth, MediaType.Print);
+        await using OpenPage open = await OpenAsync(Block with { Findings = [Released("DW3023"), Released("DW5001")] }, PaperWidth, onPaper: true);
 
         Assert.Equal(2, await open.AskAsync<int>("document.querySelectorAll('#sheet .stack tbody tr').length"));
         Assert.InRange(await open.AskAsync<double>("document.querySelector('#sheet').getBoundingClientRect().height"), 500, PaperHeight);
