@@ -18,6 +18,7 @@ usage: ./build.sh <command>
   format   put every source file into the house's format
   schemas  write schemas/ anew from the key tables
   pack     make the .NET tool package in .artifacts/pack
+  judges   fetch what judges our files for the tests (needs npm): the glTF validator and the SARIF schema
 TEXT
 }
 
@@ -185,6 +186,12 @@ case "$command" in
     require_dotnet
     dotnet pack "$cli" -c Release -o "$out/pack" -nologo -v quiet -p:DewstonePack=true
     ls "$out/pack"
+    ;;
+  judges)
+    command -v npm >/dev/null || fail "npm was not found; the tests that need the judges are skipped without them."
+    mkdir -p "$out/judges"
+    npm install --prefix "$out/judges" --no-save --ignore-scripts --no-audit --no-fund --loglevel=error \
+      gltf-validator@2.0.0-dev.3.10 @microsoft/jest-sarif@1.0.0-beta.0
     ;;
   -h | --help | help)
     usage

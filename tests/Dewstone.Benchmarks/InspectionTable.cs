@@ -72,7 +72,7 @@ internal static class InspectionTable
             Time(threads, "surface deviation", () => SurfaceDeviation.Measure(
                 subject.Shape, subject.Placement, wanted, hardened, DryPockets.Of(subject.Target, solid.Voids), parallelism));
             Time(threads, "local thickness, all cells", () => LocalThickness.Of(hardened.Distances, hardened.Cells, hardened.Size, parallelism));
-            Time(threads, "local thickness, every second cell", () => WallThickness.Percentiles(solid, 0.5));
+            Time(threads, "local thickness, every second cell", () => WallThickness.Of(solid).Below(0.5));
             Time(threads, "necks, thickness included", () => NeckCheck.Check(subject.Job, solid));
             Time(threads, "trapped mix", () => TrappedMixCheck.Check(subject.Job, solid));
             Time(threads, "water/cement", () => WaterCementCheck.Check(subject.Job, solid));

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Dewstone.Jobs.Emission;
 using Dewstone.Model.Diagnostics;
 
 namespace Dewstone.Cli.Rendering;
@@ -24,6 +25,8 @@ internal static class FindingJson
             json.WriteNumber("column", finding.Location?.Column ?? 0);
             json.WriteString("key", finding.Key is { Path.Length: > 0 } key ? key.Path : null);
             json.WriteString("accepted", finding.AcceptedBecause);
+            json.WritePropertyName("unit_frame_mm");
+            JsonSerializer.Serialize(json, finding.Where is { } where ? FindingsEmitter.Millimetres(where) : null);
             json.WriteEndObject();
         }
 

@@ -70,7 +70,8 @@ public static class BlockedNeedleCheck
             WettingFindings.BlockedNeedleLoss.At(
                 string.Create(CultureInfo.InvariantCulture, $"{named.Sum(n => n.Loss.LooseLitres):0.00} L of wanted solid at blocked needles stay loose though their neighbours give more: {each}{rest}"),
                 "clear and calibrate the needles, or leave `place` free so that the unit can be turned or moved away from them",
-                new KeyPath(DescriptionKind.Printer, "needles")),
+                new KeyPath(DescriptionKind.Printer, "needles")) with
+            { Where = placement.ToUnit(named[0].Loss.Where) },
         ];
     }
 

@@ -80,7 +80,7 @@ internal static class ClearOpeningCheck
 
     private static Diagnostic Below(ClearOpening worst, RequirementResult result) =>
         InspectionFindings.ClearBelow.At(
-            $"\"{worst.Name}\" lets {UnitKeys.Millimetres(worst.PredictedMetres)} through{At(worst)}; {UnitKeys.Millimetres(result.Limit)} is required and {UnitKeys.Millimetres(worst.WantedMetres)} was drawn",
+            $"\"{worst.Name}\" {(worst.PredictedMetres > 0.0 ? $"lets {UnitKeys.Millimetres(worst.PredictedMetres)}" : "sets shut: it lets nothing")} through{At(worst)}; {UnitKeys.Millimetres(result.Limit)} is required and {UnitKeys.Millimetres(worst.WantedMetres)} was drawn",
             $"draw it {UnitKeys.Millimetres(-result.Margin)} wider, or lower clear", result.Key) with
         { Where = worst.Narrowest };
 

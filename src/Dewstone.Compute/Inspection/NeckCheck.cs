@@ -17,12 +17,13 @@ internal static class NeckCheck
     /// <returns>The walls, the requirement, and finding DW3022.</returns>
     public static Checked<WallReport> Check(JobDescription job, PredictedSolid solid)
     {
-        double[] thickness = WallThickness.Percentiles(solid, 0.05, 0.5, 0.95);
+        WallThickness thickness = WallThickness.Of(solid);
         WallReport report = new()
         {
-            Percentile5Metres = thickness[0],
-            MedianMetres = thickness[1],
-            Percentile95Metres = thickness[2],
+            Percentile5Metres = thickness.Below(0.05),
+            MedianMetres = thickness.Below(0.5),
+            Percentile95Metres = thickness.Below(0.95),
+            Shares = thickness.Shares(WallReport.BinMetres),
             WantedMetres = job.Unit.Require.MinWall?.Metres,
             ThinPlaces = [],
         };

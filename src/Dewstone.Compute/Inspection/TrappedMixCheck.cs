@@ -7,14 +7,18 @@ namespace Dewstone.Compute.Inspection;
 
 /// <summary>Finds loose mix that cannot be got out of the unit, and judges <c>require.trapped_mix</c>.</summary>
 /// <remarks>
-/// The tool is a ball of <see cref="ToolMetres"/> led in from the grid's edge; its centre steps between cells by faces. Loose mix within half a tool of
-/// where the tool comes is brushed out; all beyond is trapped, and so is every pocket that no way of loose cells joins with the outside. That half
-/// tool is measured straight, through a wall thinner than it too: a thin-walled pocket with a way in too narrow for the tool counts too little by so much.
+/// The tool is a ball of <see cref="ToolMetres"/> led in from the grid's edge; its centre steps between cells by faces. Loose mix within
+/// <see cref="BristleMetres"/> of the ball is brushed out: the grooves between needles on open faces are narrower than the ball and shallower than
+/// that. All beyond is trapped, and so is every pocket that no way of loose cells joins with the outside. Bristles are measured straight, through a
+/// wall thinner than they are long too: a thin-walled pocket with a way in too narrow for the tool counts too little by so much.
 /// </remarks>
 internal static class TrappedMixCheck
 {
     /// <summary>Diameter of the clean-out tool, metres: a bent rod or hose; common practice, no source.</summary>
     public const double ToolMetres = 0.025;
+
+    /// <summary>How far beyond the tool loose mix is brushed out, metres: the bristles of a wire brush; common practice, no source.</summary>
+    public const double BristleMetres = 0.025;
 
     private const int CellsTogether = 1 << 14;
 
@@ -67,7 +71,7 @@ internal static class TrappedMixCheck
         SolidField field = solid.Field;
         bool[] open = TouchingEdge(solid.Voids, field.Cells);
         byte[] reach = Reach(field, solid.Threads);
-        float most = (float)Square(ToolMetres + field.Size.HalfMeanEdge);
+        float most = (float)Square(0.5 * ToolMetres + BristleMetres + field.Size.HalfMeanEdge);
         float[] squared = DistanceTransform.SquaredWithin(
             reach, field.Cells, field.Size, MathF.BitIncrement(most), Phase.Set, OutsideCells.Ignored, solid.Threads);
         byte[] trapped = new byte[squared.Length];

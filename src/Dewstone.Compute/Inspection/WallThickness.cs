@@ -2,15 +2,18 @@ using Dewstone.Compute.Numerics;
 
 namespace Dewstone.Compute.Inspection;
 
-/// <summary>How thick the hardened solid is over its volume: percentiles of local thickness, on every second cell along each axis.</summary>
+/// <summary>How thick the hardened solid is over its volume: local thickness on every second cell along each axis, thickest first.</summary>
 /// <remarks>Distances are those of the full cells, so only the places where balls are laid and counted are coarser.</remarks>
-internal static class WallThickness
+internal sealed class WallThickness
 {
+    private readonly float[] descending;
+
+    private WallThickness(float[] descending) => this.descending = descending;
+
     /// <summary>Measures.</summary>
     /// <param name="solid">Predicted solid.</param>
-    /// <param name="shares">Shares of the volume, 0 to 1.</param>
-    /// <returns>For each share the thickness that it stays below, metres; 0 when nothing hardened.</returns>
-    public static double[] Percentiles(PredictedSolid solid, params ReadOnlySpan<double> shares)
+    /// <returns>The thickness.</returns>
+    public static WallThickness Of(PredictedSolid solid)
     {
         SolidField field = solid.Field;
         GridShape shape = new((field.Cells.Nx + 1) / 2, (field.Cells.Ny + 1) / 2, (field.Cells.Nz + 1) / 2);
@@ -28,12 +31,31 @@ internal static class WallThickness
 
         float[] thickness = LocalThickness.Of(distances, shape, new CellSize(2.0 * field.Size.Width, 2.0 * field.Size.Height), solid.Threads);
         int[] order = DescendingOrder.OfPositive(thickness);
-        double[] percentiles = new double[shares.Length];
-        for (int i = 0; i < percentiles.Length && order.Length > 0; i++)
+        return new WallThickness([.. order.Select(cell => thickness[cell])]);
+    }
+
+    /// <summary>Thickness that a share of the volume stays below.</summary>
+    /// <param name="share">Share of the volume, 0 to 1.</param>
+    /// <returns>Metres; 0 when nothing hardened.</returns>
+    public double Below(double share) =>
+        descending.Length == 0 ? 0.0 : descending[Math.Clamp((int)((1.0 - share) * descending.Length), 0, descending.Length - 1)];
+
+    /// <summary>How the volume is shared out over bins of thickness.</summary>
+    /// <param name="binMetres">Width of a bin, metres.</param>
+    /// <returns>Share of the volume in each bin, the first from 0; none when nothing hardened.</returns>
+    public double[] Shares(double binMetres)
+    {
+        double[] shares = new double[descending.Length == 0 ? 0 : (int)(descending[0] / binMetres) + 1];
+        foreach (float thickness in descending)
         {
-            percentiles[i] = thickness[order[Math.Clamp((int)((1.0 - shares[i]) * order.Length), 0, order.Length - 1)]];
+            shares[(int)(thickness / binMetres)] += 1.0;
         }
 
-        return percentiles;
+        for (int bin = 0; bin < shares.Length; bin++)
+        {
+            shares[bin] /= descending.Length;
+        }
+
+        return shares;
     }
 }

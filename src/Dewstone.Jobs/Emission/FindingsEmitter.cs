@@ -126,8 +126,10 @@ public static class FindingsEmitter
         _ => "note",
     };
 
-    /// <summary>To a tenth of a millimetre, like every length in a file.</summary>
-    private static double[] Millimetres(Point3 point) =>
+    /// <summary>A place as files name it: to a tenth of a millimetre, like every length.</summary>
+    /// <param name="point">Metres, unit frame.</param>
+    /// <returns>x, y, z, mm.</returns>
+    public static double[] Millimetres(Point3 point) =>
         [Tenth(point.X), Tenth(point.Y), Tenth(point.Z)];
 
     private static double Tenth(double metres) => Math.Round(metres * 1e4, MidpointRounding.AwayFromZero) / 10.0;

@@ -3,6 +3,9 @@ namespace Dewstone.Model.Results;
 /// <summary>Thickness of the hardened solid. Lengths in metres.</summary>
 public sealed record WallReport
 {
+    /// <summary>Width of a bin of <see cref="Shares"/>, metres.</summary>
+    public const double BinMetres = 0.02;
+
     /// <summary>Local thickness (diameter of the largest ball in the solid that covers a place) that 5 % of the volume stays below.</summary>
     public required double Percentile5Metres { get; init; }
 
@@ -11,6 +14,9 @@ public sealed record WallReport
 
     /// <summary>Local thickness that 95 % of the volume stays below.</summary>
     public required double Percentile95Metres { get; init; }
+
+    /// <summary>Share of the volume whose local thickness lies in each bin, 0 to 1; the first bin from 0, the last holds the thickest place.</summary>
+    public required IReadOnlyList<double> Shares { get; init; }
 
     /// <summary>Wall asked for; null when none is.</summary>
     public double? WantedMetres { get; init; }

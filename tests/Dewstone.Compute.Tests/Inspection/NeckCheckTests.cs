@@ -101,5 +101,10 @@ public sealed class NeckCheckTests
         Assert.Empty(found.Requirements);
         Assert.Null(found.Report.LeastNeckMetres);
         Assert.InRange(found.Report.Percentile5Metres, 0.01, found.Report.MedianMetres);
+
+        // A plate of 60 mm holds no larger ball: the bins end with the one that 60 mm begins, and nearly all of the volume is about it.
+        Assert.Equal(1.0, found.Report.Shares.Sum(), 1e-12);
+        Assert.InRange(found.Report.Shares.Count, 3, 4);
+        Assert.True(found.Report.Shares.Skip(2).Sum() > 0.8);
     }
 }

@@ -30,7 +30,7 @@ internal static class BinPlan
         html.Add($"""<text x="{middleX}" y="{middleY + 22.0}" text-anchor="middle">{ReportFigures.Millimetres(box.X)} × {ReportFigures.Length(box.Y)}</text>""");
         Point3 north = placement.ToPrinter(new Point3(0, 1, 0)) - placement.ToPrinter(new Point3(0, 0, 0));
         Arrow(html, middleX - 16.0 * north.X, middleY - 12.0 + 16.0 * north.Y, north.X, -north.Y, 32.0);
-        html.Add($"""<text x="{middleX}" y="{middleY + 36.0}" text-anchor="middle" class="quiet">arrow: unit's north</text>""");
+        html.Add($"""<text x="{middleX}" y="{middleY + 36.0}" text-anchor="middle">arrow: unit's north</text>""");
         html.Add($"""<path class="rule" d="M{Left} {y1 + 5.0}V{floor + 16.0}M{x0} {y1 + 3.0}V{floor + 16.0}M{Left} {floor + 12.0}H{x0}" />""");
         html.Add($"""<text x="{(Left + x0) / 2.0}" y="{floor + 26.0}" text-anchor="middle">{ReportFigures.Millimetres(corner.X)}</text>""");
         html.Add($"""<path class="rule" d="M{Left - 16.0} {floor}H{Left}M{Left - 16.0} {y1}H{x0 - 3.0}M{Left - 12.0} {floor}V{y1}" />""");

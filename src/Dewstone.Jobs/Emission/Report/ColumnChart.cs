@@ -36,7 +36,7 @@ internal static class ColumnChart
     /// <summary>Draws standing bars, each with its number above; a bar's name stands at its left edge.</summary>
     /// <param name="html">The page.</param>
     /// <param name="title">What is shown.</param>
-    /// <param name="bars">Whole numbers, the first at the left.</param>
+    /// <param name="bars">Amounts, the first at the left.</param>
     /// <param name="axis">Unit of the bars' names.</param>
     public static void Standing(HtmlWriter html, string title, IReadOnlyList<NamedAmount> bars, string axis)
     {
@@ -49,7 +49,7 @@ internal static class ColumnChart
             double x = Left + i * step, tall = (Height - 14.0) * bars[i].Amount / most;
             html.Add($"""<rect class="bar" x="{x + 0.6}" y="{Top + Height - tall}" width="{step - 1.2}" height="{tall}" />""");
             html.Add($"""<text x="{x}" y="{Top + Height + 16.0}" text-anchor="middle">{(i % 2 == 0 ? bars[i].Name : "")}</text>""");
-            html.Add($"""<text x="{x + step / 2.0}" y="{Top + Height - tall - 4.0}" text-anchor="middle" class="small">{(bars[i].Amount > 0.0 ? $"{bars[i].Amount:0}" : "")}</text>""");
+            html.Add($"""<text x="{x + step / 2.0}" y="{Top + Height - tall - 4.0}" text-anchor="middle" class="small">{(bars[i].Amount > 0.0 ? $"{bars[i].Amount:0.#}" : "")}</text>""");
         }
 
         double end = Left + bars.Count * step;

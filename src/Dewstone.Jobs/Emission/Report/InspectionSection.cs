@@ -22,6 +22,14 @@ internal static class InspectionSection
         html.Add($"""<div class="charts">""");
         Match(html, found.ShapeMatch);
         Walls(html, found.Wall);
+        if (found.Wall.Shares.Count > 0)
+        {
+            ColumnChart.Standing(
+                html, $"Thickness of the solid: % of its volume in each {ReportFigures.Length(WallReport.BinMetres)}",
+                [.. found.Wall.Shares.Select((share, bin) => new NamedAmount(ReportFigures.Millimetres(bin * WallReport.BinMetres), 100.0 * share))], "mm");
+        }
+
+        WaterCement(html, found.WaterCement);
         html.Add($"</div>");
         if (found.Wall.ThinPlaces.Count > 0)
         {
@@ -35,6 +43,7 @@ internal static class InspectionSection
         html.Add($"<p>{(found.LoosePieces.Pieces.Count == 0 ? "Everything that sets hangs together. " : "")}Crumbs: {found.LoosePieces.Crumbs}, {ReportFigures.Mass(found.LoosePieces.CrumbKilograms)} in all. Mix that cannot be got out with a tool of {ReportFigures.Length(found.TrappedMix.ToolMetres)}: {ReportFigures.Mass(found.TrappedMix.Kilograms)}.</p>");
         Pieces(html, "Where mix is trapped", found.TrappedMix.Pockets);
         Zones(html, found.SoundZones);
+        Traps(html, found.AnimalTraps);
     }
 
     private static void Openings(HtmlWriter html, IReadOnlyList<ClearOpening> openings)
@@ -76,6 +85,22 @@ internal static class InspectionSection
         ]);
     }
 
+    private static void WaterCement(HtmlWriter html, WaterCementReport? water)
+    {
+        if (water is not null)
+        {
+            ReportTable.Write(html, "Water/cement against the band asked for", ["figure", "#value"],
+            [
+                ["mean of all that sets", ReportFigures.Ratio(water.Mean)],
+                ["below the band, of the volume", ReportFigures.Share(water.ShareBelow)],
+                ["above the band, of the volume", ReportFigures.Share(water.ShareAbove)],
+                ["mean of the outermost 10 mm", ReportFigures.Ratio(water.SkinMean)],
+                ["outside the band, of the outermost 10 mm", ReportFigures.Share(water.SkinShareOutside)],
+                ["largest region outside the band", water.Largest is { } place ? $"{ReportFigures.Litres(water.LargestCubicMetres)} at {ReportFigures.Place(place)}" : "none"],
+            ]);
+        }
+    }
+
     private static string Neck(WallReport wall) => (wall.LeastNeckMetres, wall.WantedMetres) switch
     {
         ({ } neck, { } wanted) when neck >= wanted => $"at least {ReportFigures.Length(neck)}",
@@ -100,6 +125,15 @@ internal static class InspectionSection
         {
             ReportTable.Write(html, "Zones that have to be sound", ["zone", "#stays loose, share", "#stays loose", "at, in the unit"], zones.Select(zone => (string[])
                 [zone.Name, ReportFigures.Share(zone.UnsetShare), ReportFigures.Litres(zone.UnsetCubicMetres), zone.Where is { } where ? ReportFigures.Place(where) : "–"]));
+        }
+    }
+
+    private static void Traps(HtmlWriter html, IReadOnlyList<AnimalTrap> traps)
+    {
+        if (traps.Count > 0)
+        {
+            ReportTable.Write(html, "Hollows that may trap an animal", ["hollow", "#clear opening", "#depth", "mouth at, in the unit"], traps.Select(trap => (string[])
+                [trap.Name, ReportFigures.Length(trap.ClearMetres), ReportFigures.Length(trap.DropMetres), ReportFigures.Place(trap.Where)]));
         }
     }
 }

@@ -50,7 +50,7 @@ public static class ReportEmitter
             Surface = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, settings.Parallelism),
             UnitPicture = unitPicture,
         };
-        string style = $":root {{ {Inks()} }}\n{ReportAssets.Read("report.css")}";
+        string style = $":root {{ {Inks(dark: false)} }}\n@media screen and (prefers-color-scheme: dark) {{ :root {{ {Inks(dark: true)} }} }}\n{ReportAssets.Read("report.css")}";
         string script = string.Concat(((string[])["unpack.js", "viewer.js", "plates.js"]).Select(ReportAssets.Read));
         HtmlWriter html = new();
         html.Add($"<!DOCTYPE html>");
@@ -84,15 +84,16 @@ public static class ReportEmitter
         html.Add($"</ul></nav>");
     }
 
-    /// <summary>The inks of the pictures, so that the page draws with the same.</summary>
-    private static string Inks()
+    // The page draws with the inks of the pictures; on a dark screen with those of the dark page. Print is always light.
+    private static string Inks(bool dark)
     {
-        (string Name, Rgb24 Tone)[] inks =
+        (string Name, Rgb24 Light, Rgb24 Dark)[] inks =
         [
-            ("paper", Ink.Paper), ("line", Ink.Line), ("quiet", Ink.Quiet), ("faint", Ink.Faint), ("solid", Ink.Solid),
-            ("elsewhere", Ink.SolidElsewhere), ("excess", Ink.Excess), ("missing", Ink.Missing), ("water", Ink.Water),
-            ("driest", WaterCementTones.Driest), ("midway", WaterCementTones.Middle), ("wettest", WaterCementTones.Wettest),
+            ("paper", Ink.Paper, DarkInk.Paper), ("line", Ink.Line, DarkInk.Line), ("quiet", Ink.Quiet, DarkInk.Quiet), ("faint", Ink.Faint, DarkInk.Faint),
+            ("solid", Ink.Solid, DarkInk.Solid), ("elsewhere", Ink.SolidElsewhere, DarkInk.SolidElsewhere), ("excess", Ink.Excess, DarkInk.Excess),
+            ("missing", Ink.Missing, DarkInk.Missing), ("water", Ink.Water, DarkInk.Water), ("driest", WaterCementTones.Driest, WaterCementTones.Driest),
+            ("midway", WaterCementTones.Middle, WaterCementTones.Middle), ("wettest", WaterCementTones.Wettest, WaterCementTones.Wettest),
         ];
-        return string.Join(' ', inks.Select(ink => $"--{ink.Name}: #{ink.Tone.R:x2}{ink.Tone.G:x2}{ink.Tone.B:x2};"));
+        return string.Join(' ', inks.Select(ink => (ink.Name, Tone: dark ? ink.Dark : ink.Light)).Select(ink => $"--{ink.Name}: #{ink.Tone.R:x2}{ink.Tone.G:x2}{ink.Tone.B:x2};"));
     }
 }

@@ -82,6 +82,7 @@ internal static class ReportFigures
     public static string Quantity(double value, string unit) => unit switch
     {
         "1" => Minus(value.ToString("0.###")),
+        "m" => Length(value),
         "" => Minus(value.ToString("0.###")),
         _ => $"{Minus(value.ToString("0.#"))} {unit}",
     };

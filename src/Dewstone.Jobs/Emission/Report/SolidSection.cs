@@ -56,7 +56,7 @@ internal static class SolidSection
     {
         string most = $"{DeviationTones.FullMillimetres:0} mm";
         html.Add($"""<svg class="key deviation" viewBox="0 0 480 40" role="img" aria-label="Blue: up to {most} are missing; white: as drawn; orange: up to {most} too much"><defs><linearGradient id="ramp">""");
-        html.Add($"""<stop offset="0" stop-color="{Hex(Ink.Missing)}" /><stop offset="0.5" stop-color="#ffffff" /><stop offset="1" stop-color="{Hex(Ink.Excess)}" /></linearGradient></defs>""");
+        html.Add($"""<stop offset="0" class="least" /><stop offset="0.5" stop-color="#ffffff" /><stop offset="1" class="most" /></linearGradient></defs>""");
         html.Add($"""<rect x="60" y="4" width="300" height="12" fill="url(#ramp)" class="edge" /><text x="60" y="32" text-anchor="middle">{most} missing</text><text x="210" y="32" text-anchor="middle">as drawn</text><text x="360" y="32" text-anchor="middle">{most} too much</text></svg>""");
     }
 

@@ -5,7 +5,8 @@ async function startPlates(figure) {
   const fields = new Uint8Array(await unpack("plate-field")), half = fields.length / 2;
   const packed = await unpack("plate-doses"), doses = packed ? new Uint32Array(packed) : null;
   const LEFT_OUT = 0xffffffff, BLOCKED = 0xfffffffe;
-  const tones = Object.fromEntries(["paper", "line", "quiet", "faint", "solid", "elsewhere", "excess", "missing", "water"].map(name => [name, ink(name)]));
+  const inks = () => Object.fromEntries(["paper", "line", "quiet", "faint", "solid", "elsewhere", "excess", "missing", "water"].map(name => [name, ink(name)]));
+  let tones = inks();
   const css = (tone, alpha = 1) => `rgba(${tone.join(",")},${alpha})`;
   const choices = figure.querySelector("form"), about = figure.querySelector(".about"), where = figure.querySelector(".where");
   let layer = g.start - 1;
@@ -182,6 +183,7 @@ async function startPlates(figure) {
 
   function draw() {
     if (!figure.clientWidth) return;
+    tones = inks();
     plan();
     section("A", 1, cutY);
     section("B", 0, cutX);
@@ -213,6 +215,7 @@ async function startPlates(figure) {
     turnTo(layer + step);
   });
   choices.addEventListener("change", draw);
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", draw);
   let width = 0;
   new ResizeObserver(() => { if (figure.clientWidth !== width) { width = figure.clientWidth; draw(); } }).observe(figure);
   draw();

@@ -192,6 +192,7 @@ async function startViewer(figure) {
   form.addEventListener("change", () => { figure.dataset.tint = form.elements.tint.value; again(); });
   figure.dataset.tint = form.elements.tint.value;
   new ResizeObserver(again).observe(canvas);
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", again);
   figure.classList.add("turning");
   draw();
 }

@@ -23,6 +23,7 @@ public sealed class InspectionSectionTests
                     Percentile95Metres = 0.2,
                     WantedMetres = 0.06,
                     LeastNeckMetres = 0.048,
+                    Shares = [0.0, 0.125, 0.875],
                     ThinPlaces = [],
                 },
                 TrappedMix = new TrappedMixReport(0.05, 1.25, []),
@@ -43,7 +44,17 @@ public sealed class InspectionSectionTests
                     PocketSquareMetres = 0.1,
                 },
                 SoundZones = [new SoundZone("foot", key, IsLifting: true, 0.004, 0.0003, new Point3(0.1, 0.2, 0.3))],
-                AnimalTraps = [],
+                WaterCement = new WaterCementReport
+                {
+                    ShareBelow = 0.01,
+                    ShareAbove = 0.002,
+                    Mean = 0.5,
+                    SkinShareOutside = 0.08,
+                    SkinMean = 0.346,
+                    LargestCubicMetres = 0.0004,
+                    Largest = new Point3(0.1, 0.1, 0.1),
+                },
+                AnimalTraps = [new AnimalTrap("basin", key, 0.036, 0.05, new Point3(0.2, 0.2, 0.3))],
                 Requirements = [],
                 Findings = [],
             },
@@ -55,6 +66,10 @@ public sealed class InspectionSectionTests
         Assert.Contains("mean distance, outward above 0|−1.2 mm", rows);
         Assert.Contains("least neck|48 mm", rows);
         Assert.Contains("foot|0.4 %|0.30 L|x 100, y 200, z 300 mm", rows);
+        Assert.Contains("outside the band, of the outermost 10 mm|8.0 %", rows);
+        Assert.Contains("largest region outside the band|0.40 L at x 100, y 100, z 100 mm", rows);
+        Assert.Contains("basin|36 mm|50 mm|x 200, y 200, z 300 mm", rows);
+        Assert.Equal(["12.5", "87.5"], part.Descendants("text").Where(text => (string?)text.Attribute("class") == "small" && text.Value.Length > 0).Select(text => text.Value));
         Assert.Contains("1.25 kg", part.Value);
         Assert.Contains("hangs together", part.Value);
     }

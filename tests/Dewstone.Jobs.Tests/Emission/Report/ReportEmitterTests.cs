@@ -32,6 +32,37 @@ public sealed class ReportEmitterTests
         Assert.Equal(ids.Length, ids.Distinct(StringComparer.Ordinal).Count());
     }
 
+    /// <summary>Web Content Accessibility Guidelines 2.2, 1.4.3: text at least 4.5 : 1 against its ground; contrast and relative luminance as defined there (from memory).</summary>
+    [Fact]
+    public void Text_stands_out_from_its_ground_by_light_and_by_dark()
+    {
+        string[] sets = [.. SamplePage.Of(Samples.Job()).Text.Split(":root {").Skip(1).Select(set => set[..set.IndexOf('}')])];
+
+        Assert.Equal(2, sets.Length);
+        foreach (string set in sets)
+        {
+            double Luminance(string ink)
+            {
+                int at = set.IndexOf($"--{ink}: #", StringComparison.Ordinal) + ink.Length + 5;
+                double Part(int i)
+                {
+                    double share = Convert.ToInt32(set.Substring(at + 2 * i, 2), 16) / 255.0;
+                    return share <= 0.04045 ? share / 12.92 : Math.Pow((share + 0.055) / 1.055, 2.4);
+                }
+
+                return 0.2126 * Part(0) + 0.7152 * Part(1) + 0.0722 * Part(2);
+            }
+
+            double Contrast(string one, string other) =>
+                (Math.Max(Luminance(one), Luminance(other)) + 0.05) / (Math.Min(Luminance(one), Luminance(other)) + 0.05);
+
+            // Lettering on paper; the plan's on the unit; doses as numbers on what sets.
+            Assert.All(
+                ((string Text, string Ground)[])[("line", "paper"), ("quiet", "paper"), ("line", "elsewhere"), ("line", "solid"), ("line", "excess")],
+                pair => Assert.True(Contrast(pair.Text, pair.Ground) >= 4.5, $"{pair} {Contrast(pair.Text, pair.Ground)}"));
+        }
+    }
+
     [Fact]
     public void Page_loads_nothing()
     {
@@ -132,7 +163,7 @@ public sealed class ReportEmitterTests
             Requirements =
             [
                 met,
-                met with { Id = "clear", Feature = "east-west", Op = ">=", Limit = 200.0, Value = 171.24, Unit = "mm", Quantity = "clear opening" },
+                met with { Id = "clear", Feature = "east-west", Op = ">=", Limit = 0.2, Value = 0.17124, Unit = "m", Quantity = "clear opening" },
                 met with { Id = "wall.min", Op = ">=", Limit = 60.0, Value = 41.0, Unit = "mm", Quantity = "least neck", AcceptedBecause = "foot only" },
             ],
         };
