@@ -38,15 +38,17 @@ public static class PhaseSearch
     /// Objective of a way of layering after a number of solves from plain doses, litres, where the unit is not moved; null when it does not fit so.
     /// </param>
     /// <param name="judge">Objective of a place after a number of solves, litres; null when the unit does not fit there.</param>
+    /// <param name="layersAhead">Told which ways of layering will be asked for next, all of them, and after how many solves; may be null.</param>
+    /// <param name="ahead">The same for places.</param>
     /// <returns>The place.</returns>
     public static GridPhase Find(
         GridPhase start, bool mayMove, bool mayShiftLayers, (int Each, int Last) solves, Func<GridPhase, int, double?> judgeLayers,
-        Func<GridPhase, int, double?> judge)
+        Func<GridPhase, int, double?> judge, Action<GridPhase[], int>? layersAhead = null, Action<GridPhase[], int>? ahead = null)
     {
         ArgumentNullException.ThrowIfNull(judgeLayers);
         ArgumentNullException.ThrowIfNull(judge);
         GridPhase shifted = start with { ShiftedLayers = true };
-        GridPhase unmoved = mayShiftLayers && Gains(start, shifted, judgeLayers) ? shifted : start;
+        GridPhase unmoved = mayShiftLayers && Gains(start, shifted, judgeLayers, layersAhead) ? shifted : start;
         if (!mayMove || judge(unmoved, solves.Each) is null)
         {
             return unmoved;
@@ -57,6 +59,7 @@ public static class PhaseSearch
         for (int axis = 0; axis < 3; axis++)
         {
             GridPhase origin = best;
+            ahead?.Invoke([Along(1), Along(2)], solves.Each);
             if (!(Try(Along(1)) is { } forth && Try(Along(2)) is { } half && judge(origin, solves.Each) + half - forth >= judge(best, solves.Each)))
             {
                 Try(Along(3));
@@ -72,7 +75,14 @@ public static class PhaseSearch
 
         // Sorting keeps the order of what is equal; the last places are then looked at in the order of trial.
         GridPhase[] last = [.. tried.OrderBy(phase => judge(phase, solves.Each)).Take(LastPlaces)];
-        return last.Length == 1 ? unmoved : Best(tried.Where(phase => phase == unmoved || last.Contains(phase)), phase => judge(phase, solves.Last));
+        if (last.Length == 1)
+        {
+            return unmoved;
+        }
+
+        GridPhase[] judged = [.. tried.Where(phase => phase == unmoved || last.Contains(phase))];
+        ahead?.Invoke(judged, solves.Last);
+        return Best(judged, phase => judge(phase, solves.Last));
 
         double? Try(GridPhase phase)
         {
@@ -87,15 +97,21 @@ public static class PhaseSearch
         }
     }
 
-    private static bool Gains(GridPhase straight, GridPhase shifted, Func<GridPhase, int, double?> judgeLayers)
+    private static bool Gains(GridPhase straight, GridPhase shifted, Func<GridPhase, int, double?> judgeLayers, Action<GridPhase[], int>? ahead)
     {
+        ahead?.Invoke([straight, shifted], FewLayeringSolves);
         if (judgeLayers(straight, FewLayeringSolves) is not { } few || judgeLayers(shifted, FewLayeringSolves) is not { } fewShifted)
         {
             return false;
         }
 
-        return fewShifted < (1.0 - HopelessShare) * few
-            || (fewShifted <= (1.0 + HopelessShare) * few && judgeLayers(shifted, LayeringSolves) < (1.0 - NoiseShare) * judgeLayers(straight, LayeringSolves));
+        if (fewShifted < (1.0 - HopelessShare) * few || fewShifted > (1.0 + HopelessShare) * few)
+        {
+            return fewShifted < few;
+        }
+
+        ahead?.Invoke([straight, shifted], LayeringSolves);
+        return judgeLayers(shifted, LayeringSolves) < (1.0 - NoiseShare) * judgeLayers(straight, LayeringSolves);
     }
 
     private static GridPhase Best(IEnumerable<GridPhase> phases, Func<GridPhase, double?> judge)

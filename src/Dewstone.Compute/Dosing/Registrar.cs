@@ -51,7 +51,8 @@ public static class Registrar
         RegistrationTrials trials = new(job, shape, inBin, parallelism, progress, cancellationToken);
         PlacementWish wish = asked.Shift is null || mayShiftLayers
             ? trials.WishAt(PhaseSearch.Find(
-                new GridPhase(0, 0, 0, inBin.ShiftedLayers == true), asked.Shift is null, mayShiftLayers, trials.PerPlace, trials.JudgeLayers, trials.Judge))
+                new GridPhase(0, 0, 0, inBin.ShiftedLayers == true), asked.Shift is null, mayShiftLayers, trials.PerPlace, trials.JudgeLayers, trials.Judge,
+                trials.JudgeLayersAhead, trials.JudgeAhead))
             : inBin;
         BlockedSolid? before = Count(centred), after = Count(wish);
         RegistrationReasons reasons = before is null ? RegistrationReasons.TurnedToFit

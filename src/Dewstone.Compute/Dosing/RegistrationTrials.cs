@@ -63,52 +63,75 @@ internal sealed class RegistrationTrials
     /// <param name="phase">Not moved within its voxel.</param>
     /// <param name="solves">After how many solves.</param>
     /// <returns>Objective, litres; null when the unit does not fit so.</returns>
-    public double? JudgeLayers(GridPhase phase, int solves)
-    {
-        if (!layerings.TryGetValue(phase.ShiftedLayers, out Trial? trial))
-        {
-            layerings[phase.ShiftedLayers] = trial = Begin(phase with { X = 0, Y = 0, Z = 0 }, null);
-        }
+    public double? JudgeLayers(GridPhase phase, int solves) => Layering(phase) is { } trial ? Solve([trial.Run], solves) : null;
 
-        return trial is null ? null : Solve(trial.Run, solves);
-    }
+    /// <summary>Judges ways of layering side by side that will be asked for one after the other.</summary>
+    /// <param name="phases">Not moved within their voxel.</param>
+    /// <param name="solves">After how many solves.</param>
+    public void JudgeLayersAhead(GridPhase[] phases, int solves) => SolveAll(phases, Layering, solves);
 
     /// <summary>Judges a place by a correction that begins with what its way of layering taught.</summary>
     /// <param name="phase">The place.</param>
     /// <param name="solves">After how many solves.</param>
     /// <returns>Objective, litres, with what further layers must gain put on it; null when the unit does not fit there.</returns>
-    public double? Judge(GridPhase phase, int solves)
-    {
-        if (JudgeLayers(phase, PhaseSearch.LayeringSolves) is null || layerings[phase.ShiftedLayers] is not { } taught)
-        {
-            return null;
-        }
+    public double? Judge(GridPhase phase, int solves) => Place(phase) is { } trial
+        ? Solve([trial.Run], solves) * (1.0 + Registrar.LayerShare * Math.Max(0, trial.Layers - layerings[phase.ShiftedLayers]!.Layers))
+        : null;
 
-        if (!places.TryGetValue(phase, out Trial? trial))
-        {
-            places[phase] = trial = Begin(phase, taught.Run.Learn());
-        }
-
-        return trial is null ? null : Solve(trial.Run, solves) * (1.0 + Registrar.LayerShare * Math.Max(0, trial.Layers - taught.Layers));
-    }
+    /// <summary>Judges places side by side that will be asked for one after the other.</summary>
+    /// <param name="phases">The places.</param>
+    /// <param name="solves">After how many solves.</param>
+    public void JudgeAhead(GridPhase[] phases, int solves) => SolveAll(phases, Place, solves);
 
     /// <summary>The place in full.</summary>
     /// <param name="phase">A place that fits.</param>
     /// <returns>Turn, shift and layers.</returns>
     public PlacementWish WishAt(GridPhase phase) => places.GetValueOrDefault(phase)?.Wish ?? Moved(0, 0, phase);
 
-    private double Solve(RegistrationRun run, int solves)
+    private Trial? Layering(GridPhase phase)
     {
-        int before = run.Solves;
-        double litres = run.LeastAfter(solves, cancellation);
-        if (run.Solves > before)
+        if (!layerings.TryGetValue(phase.ShiftedLayers, out Trial? trial))
         {
-            Solves += run.Solves - before;
-            progress?.Report(new Progress(
-                "placing", Math.Min(1.0, (double)Solves / (PerPlace == PhaseSearch.ManySolves ? ExpectedMany : ExpectedFew)), string.Create(CultureInfo.InvariantCulture, $"misfit {litres:0.0} L")));
+            layerings[phase.ShiftedLayers] = trial = Begin(phase with { X = 0, Y = 0, Z = 0 }, null);
         }
 
-        return litres;
+        return trial;
+    }
+
+    private Trial? Place(GridPhase phase)
+    {
+        if (!places.TryGetValue(phase, out Trial? trial))
+        {
+            trial = JudgeLayers(phase, PhaseSearch.LayeringSolves) is null ? null : Begin(phase, Layering(phase)!.Run.Learn());
+            places[phase] = trial;
+        }
+
+        return trial;
+    }
+
+    // What fits nowhere ends the search along an axis, so what comes after it is not asked for.
+    private void SolveAll(GridPhase[] phases, Func<GridPhase, Trial?> trialAt, int solves) =>
+        Solve([.. phases.Select(trialAt).TakeWhile(trial => trial is not null).Select(trial => trial!.Run)], solves);
+
+    // Least objective of the last run, litres. One solve leaves a second thread idle half the time; two side by side do not.
+    private double Solve(RegistrationRun[] runs, int solves)
+    {
+        int[] before = [.. runs.Select(run => run.Solves)];
+        double[] litres = new double[runs.Length];
+        ParallelOptions options = new() { MaxDegreeOfParallelism = Math.Max(1, parallelism.Threads), CancellationToken = cancellation };
+        Parallel.For(0, runs.Length, options, i => litres[i] = runs[i].LeastAfter(solves, cancellation));
+        for (int i = 0; i < runs.Length; i++)
+        {
+            if (runs[i].Solves > before[i])
+            {
+                Solves += runs[i].Solves - before[i];
+                progress?.Report(new Progress(
+                    "placing", Math.Min(1.0, (double)Solves / (PerPlace == PhaseSearch.ManySolves ? ExpectedMany : ExpectedFew)),
+                    string.Create(CultureInfo.InvariantCulture, $"misfit {litres[i]:0.0} L")));
+            }
+        }
+
+        return litres.LastOrDefault();
     }
 
     private Trial? Begin(GridPhase phase, LearnedDoses? learned)

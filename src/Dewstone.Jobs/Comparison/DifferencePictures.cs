@@ -41,7 +41,7 @@ public static class DifferencePictures
         Panel(canvas, 1, "newer", (_, isNow) => isNow ? Ink.Solid : null, difference, z);
         string litres = string.Create(CultureInfo.InvariantCulture, $"{slab.AddedLitres:0.00} L added (orange), {slab.RemovedLitres:0.00} L removed (blue)");
         Panel(canvas, 2, litres, (was, isNow) => (was, isNow) switch { (true, true) => Ink.SolidElsewhere, (false, true) => Ink.Excess, (true, false) => Ink.Missing, _ => null }, difference, z);
-        return new EmittedFile(string.Create(CultureInfo.InvariantCulture, $"change-{rank:00}-at-{z * 1000.0:0}-mm.png"), PictureEncoder.ToPng(canvas));
+        return new EmittedFile(string.Create(CultureInfo.InvariantCulture, $"change-{rank:00}-at-{z * 1000.0:0}-mm.png"), PngFile.Write(canvas));
     }
 
     private static void Panel(Canvas canvas, int panel, string caption, Func<bool, bool, Rgb24?> ink, JobDifference difference, double z)

@@ -23,11 +23,19 @@ public static class JobFiles
     {
         ArgumentNullException.ThrowIfNull(job);
         EmissionSettings settings = Settings(job, nameOfFile, rawField, parallelism);
-        JobData data = JobDataEmitter.Emit(job, settings, cancellation);
-        IReadOnlyList<EmittedFile> pictures = PictureSet.Emit(job, parallelism, cancellation);
-        List<EmittedFile> files = [.. data.Files, .. pictures, .. SurfaceSet.Emit(job, parallelism, cancellation)];
-        cancellation.ThrowIfCancellationRequested();
-        files.Add(ReportEmitter.Emit(job, data, settings, pictures.First(picture => picture.RelativePath == PictureSet.Unit).Bytes));
+        HardeningSurface surface = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, parallelism);
+        JobData data = null!;
+        IReadOnlyList<EmittedFile> pictures = [], surfaces = [];
+        ReportFields fields = null!;
+        // Each has stretches that one thread alone works at; side by side they fill each other's gaps.
+        Parallel.Invoke(
+            new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, parallelism.Threads), CancellationToken = cancellation },
+            () => pictures = PictureSet.Emit(job, surface, parallelism, cancellation),
+            () => surfaces = SurfaceSet.Emit(job, surface, parallelism, cancellation),
+            () => fields = ReportFields.Of(job, surface, parallelism),
+            () => data = JobDataEmitter.Emit(job, settings, cancellation));
+        List<EmittedFile> files = [.. data.Files, .. pictures, .. surfaces];
+        files.Add(ReportEmitter.Emit(job, data, fields, settings, pictures.First(picture => picture.RelativePath == PictureSet.Unit).Bytes));
         files.Add(ManifestEmitter.Emit(job, data, files, nameOfFile));
         return files;
     }

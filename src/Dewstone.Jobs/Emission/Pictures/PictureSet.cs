@@ -9,20 +9,19 @@ namespace Dewstone.Jobs.Emission.Pictures;
 /// The pictures of a job folder: a plate for each layer, the unit growing, the unit outside, cut open, and its voids as the body, and where trials differ. But for the last, all show
 /// the predicted solid, as the water made it; nothing in them depends on the number of threads.
 /// </summary>
-public static class PictureSet
+internal static class PictureSet
 {
     /// <summary>Path of the unit seen from outside.</summary>
     public const string Unit = "unit.png";
 
     /// <summary>Draws all pictures of a job.</summary>
     /// <param name="job">The compiled job.</param>
+    /// <param name="surface">Its predicted solid.</param>
     /// <param name="parallelism">Threads to use; no picture depends on them.</param>
     /// <param name="cancellation">Looked at before each picture.</param>
     /// <returns>The files, in a fixed order: growing picture, outside, cut open, voids, doubt where there are trials, plates from the lowest layer.</returns>
-    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, Parallelism parallelism, CancellationToken cancellation)
+    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, HardeningSurface surface, Parallelism parallelism, CancellationToken cancellation)
     {
-        ArgumentNullException.ThrowIfNull(job);
-        HardeningSurface surface = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, parallelism);
         Body solid = new(SmoothedLevel.Of(surface, parallelism), surface.Grid, parallelism);
         ViewEmitter views = new(job, surface, solid, parallelism, cancellation);
         Canvas[] growing = new GrowingPicture(job, solid).Draw(parallelism, cancellation);
@@ -32,13 +31,13 @@ public static class PictureSet
         // The long ones first, so that no thread is left alone with one at the end.
         Func<EmittedFile>[] tasks =
         [
-            () => new EmittedFile("layers.gif", PictureEncoder.ToGif(growing, GrowingPicture.Palette)),
-            () => new EmittedFile(Unit, PictureEncoder.ToPng(outside)),
-            () => new EmittedFile("cutaway.png", PictureEncoder.ToPng(cutOpen)),
-            () => new EmittedFile("voids.png", PictureEncoder.ToPng(voids)),
-            .. job.Trials is { } trials ? [() => new EmittedFile(DoubtPicture.Path, PictureEncoder.ToPng(DoubtPicture.Draw(job, trials)))] : Array.Empty<Func<EmittedFile>>(),
+            () => new EmittedFile("layers.gif", GifFile.Write(growing, GrowingPicture.Palette)),
+            () => new EmittedFile(Unit, PngFile.Write(outside)),
+            () => new EmittedFile("cutaway.png", PngFile.Write(cutOpen)),
+            () => new EmittedFile("voids.png", PngFile.Write(voids)),
+            .. job.Trials is { } trials ? [() => new EmittedFile(DoubtPicture.Path, PngFile.Write(DoubtPicture.Draw(job, trials)))] : Array.Empty<Func<EmittedFile>>(),
             .. Enumerable.Range(0, job.Lattice.Layers).Select<int, Func<EmittedFile>>(layer => () =>
-                new EmittedFile($"layers/layer-{layer + 1:000}.png", PictureEncoder.ToPng(PlateEmitter.Draw(subject, layer)))),
+                new EmittedFile($"layers/layer-{layer + 1:000}.png", PngFile.Write(PlateEmitter.Draw(subject, layer)))),
         ];
         EmittedFile[] files = new EmittedFile[tasks.Length];
         ParallelOptions options = new() { MaxDegreeOfParallelism = parallelism.Threads, CancellationToken = cancellation };

@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using Dewstone.Compute.Numerics;
+using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 
@@ -20,16 +21,17 @@ internal sealed record PlateField(GridShape Shape, CellSize Size, byte[] Packed)
     private const int MostCells = 8_000_000;
 
     /// <summary>The fields of a job.</summary>
-    /// <param name="subject">The job.</param>
+    /// <param name="job">The job.</param>
+    /// <param name="surface">Its predicted solid.</param>
+    /// <param name="parallelism">Threads; no byte depends on them.</param>
     /// <returns>The finest fields that are light enough.</returns>
-    public static PlateField Of(ReportSubject subject)
+    public static PlateField Of(CompiledJob job, HardeningSurface surface, Parallelism parallelism)
     {
-        CellGrid grid = subject.Job.Moisture.Grid;
-        Parallelism parallelism = subject.Settings.Parallelism;
+        CellGrid grid = job.Moisture.Grid;
         for (int together = CoarseField.TogetherForAtMost(grid, MostCells); ; together++)
         {
-            CoarseField level = CoarseField.Of(subject.Surface.Level, grid, together, 1f, parallelism);
-            CoarseField wanted = CoarseField.Of(subject.Job.Target.Fraction, grid, together, 1f, parallelism);
+            CoarseField level = CoarseField.Of(surface.Level, grid, together, 1f, parallelism);
+            CoarseField wanted = CoarseField.Of(job.Target.Fraction, grid, together, 1f, parallelism);
             byte[] packed = PackedBytes.Pack([.. Bytes(level.Values, 0f, 127f), .. Bytes(wanted.Values, 0.5f, 254f)]);
             if (packed.Length <= MostPackedBytes)
             {

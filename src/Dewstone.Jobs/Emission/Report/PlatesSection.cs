@@ -15,7 +15,7 @@ internal static class PlatesSection
     {
         CompiledJob job = subject.Job;
         Lattice lattice = job.Lattice;
-        PlateField field = PlateField.Of(subject);
+        PlateField field = subject.Fields.Plates;
         // The unit's first layer is never shifted; the layers below it may be.
         Point3 straight = lattice.Tip(0, 0, lattice.UnderLayers), tip = new(straight.X, straight.Y, lattice.Tip(0, 0, 0).Z);
         Point3 origin = job.Moisture.Grid.Origin, corner = job.Placement.Corner;

@@ -10,7 +10,7 @@ namespace Dewstone.Jobs.Emission.Report;
 /// Writes <c>report.html</c>: one page that needs nothing beside itself. The sheet for the shop comes first and is the first page when printed;
 /// then the verdict, the unit to turn in the hand, the plates, and the figures. Loads nothing: its policy allows its own style and script only.
 /// </summary>
-public static class ReportEmitter
+internal static class ReportEmitter
 {
     /// <summary>Path in the job folder.</summary>
     public const string Path = "report.html";
@@ -34,20 +34,18 @@ public static class ReportEmitter
     /// <summary>The report of a job.</summary>
     /// <param name="job">The compiled job.</param>
     /// <param name="data">Its fingerprints.</param>
+    /// <param name="fields">Its surfaces and fields.</param>
     /// <param name="settings">What is needed beside it.</param>
     /// <param name="unitPicture">The picture of the unit, PNG.</param>
     /// <returns>The file.</returns>
-    public static EmittedFile Emit(CompiledJob job, JobData data, EmissionSettings settings, ReadOnlyMemory<byte> unitPicture)
+    public static EmittedFile Emit(CompiledJob job, JobData data, ReportFields fields, EmissionSettings settings, ReadOnlyMemory<byte> unitPicture)
     {
-        ArgumentNullException.ThrowIfNull(job);
-        ArgumentNullException.ThrowIfNull(data);
-        ArgumentNullException.ThrowIfNull(settings);
         ReportSubject subject = new()
         {
             Job = job,
             Data = data,
             Settings = settings,
-            Surface = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, settings.Parallelism),
+            Fields = fields,
             UnitPicture = unitPicture,
         };
         string style = $":root {{ {Inks(dark: false)} }}\n@media screen and (prefers-color-scheme: dark) {{ :root {{ {Inks(dark: true)} }} }}\n{ReportAssets.Read("report.css")}";

@@ -1,4 +1,3 @@
-using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Report;
@@ -12,8 +11,8 @@ internal sealed record ReportSubject
     /// <summary>Its fingerprint and that of the design.</summary>
     public required JobData Data { get; init; }
 
-    /// <summary>Its predicted solid.</summary>
-    public required HardeningSurface Surface { get; init; }
+    /// <summary>Its surfaces and fields.</summary>
+    public required ReportFields Fields { get; init; }
 
     /// <summary>Constants of the wetting, and names of files.</summary>
     public required EmissionSettings Settings { get; init; }

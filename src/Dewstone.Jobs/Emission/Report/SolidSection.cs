@@ -1,8 +1,6 @@
-using Dewstone.Compute.Geometry;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Jobs.Emission.Pictures.Views;
 using Dewstone.Jobs.Emission.Surfaces;
-using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 using SixLabors.ImageSharp.PixelFormats;
@@ -12,8 +10,6 @@ namespace Dewstone.Jobs.Emission.Report;
 /// <summary>The predicted solid to be turned in the hand; a still picture stands there in print and where nothing can be turned.</summary>
 internal static class SolidSection
 {
-    private const int PredictedToThin = 200_000, WantedToThin = 100_000;
-
     // Bounds go beyond the box by what may harden outside it.
     private const double MarginMetres = 0.2;
 
@@ -25,13 +21,7 @@ internal static class SolidSection
         CompiledJob job = subject.Job;
         string name = job.Description.Unit.Name;
         Size3 box = job.Placement.UnitBox;
-        Parallelism parallelism = subject.Settings.Parallelism;
-        ReefShape shape = ReefShapeBuilder.Build(job.Description.Unit).Shape;
-        CellGrid grid = job.Moisture.Grid;
-        PredictedSurface predicted = PredictedSurface.Of(
-            ThinSurface.Of(subject.Surface.Level, grid, 0f, PredictedToThin, parallelism), job, shape, parallelism);
-        UnitSurface wanted = UnitSurface.Of(
-            ThinSurface.Of(job.Target.Fraction, grid, 0.5f, WantedToThin, parallelism), grid, job.Placement, parallelism);
+        (PredictedSurface predicted, UnitSurface wanted, _) = subject.Fields;
         Point3 low = new(-MarginMetres, -MarginMetres, -MarginMetres);
         double span = Math.Max(box.X, Math.Max(box.Y, box.Z)) + 2.0 * MarginMetres;
         double least = job.Moisture.ThresholdContent * job.Moisture.LiquidKilogramsPerCubicMetre / job.Moisture.BinderKilogramsPerCubicMetre;

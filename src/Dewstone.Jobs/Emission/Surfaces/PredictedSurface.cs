@@ -36,13 +36,12 @@ internal sealed class PredictedSurface
     public float[] WaterCement { get; }
 
     /// <summary>The mesh of the hardened solid, in the frame of the cells.</summary>
-    /// <param name="job">The job.</param>
+    /// <param name="hardening">The hardened solid.</param>
     /// <param name="parallelism">Threads; the result does not depend on them.</param>
     /// <returns>The mesh, metres from the grid's lower corner.</returns>
-    public static SurfaceMesh Mesh(CompiledJob job, Parallelism parallelism)
+    public static SurfaceMesh Mesh(HardeningSurface hardening, Parallelism parallelism)
     {
-        CellGrid grid = job.Moisture.Grid;
-        HardeningSurface hardening = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, parallelism);
+        CellGrid grid = hardening.Grid;
         return IsoSurface.At(hardening.Level, new GridShape(grid.Nx, grid.Ny, grid.Nz), new CellSize(grid.CellMetres, grid.CellHeightMetres), 0f, parallelism);
     }
 

@@ -1,5 +1,6 @@
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Numerics;
+using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Surfaces;
@@ -8,7 +9,7 @@ namespace Dewstone.Jobs.Emission.Surfaces;
 /// The surfaces of a job folder: the hardened solid with its deviation (<c>predicted.glb</c>), and hardened and wanted solid as plain meshes
 /// (<c>predicted.stl</c>, <c>target.stl</c>). Unit frame; closed, oriented outward; walls of dry pockets belong to the hardened surface.
 /// </summary>
-public static class SurfaceSet
+internal static class SurfaceSet
 {
     /// <summary>Path of the hardened surface with its deviation.</summary>
     public const string PredictedGlb = "predicted.glb";
@@ -21,14 +22,14 @@ public static class SurfaceSet
 
     /// <summary>Writes the surfaces of a job.</summary>
     /// <param name="job">The compiled job.</param>
+    /// <param name="surface">Its predicted solid.</param>
     /// <param name="parallelism">Threads; no byte depends on them.</param>
     /// <param name="cancellation">Looked at between surfaces.</param>
     /// <returns>The files, in a fixed order.</returns>
-    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, Parallelism parallelism, CancellationToken cancellation)
+    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, HardeningSurface surface, Parallelism parallelism, CancellationToken cancellation)
     {
-        ArgumentNullException.ThrowIfNull(job);
         ReefShape shape = ReefShapeBuilder.Build(job.Description.Unit).Shape;
-        SurfaceMesh mesh = PredictedSurface.Mesh(job, parallelism);
+        SurfaceMesh mesh = PredictedSurface.Mesh(surface, parallelism);
         PredictedSurface predicted = PredictedSurface.Of(mesh, job, shape, parallelism);
         cancellation.ThrowIfCancellationRequested();
 

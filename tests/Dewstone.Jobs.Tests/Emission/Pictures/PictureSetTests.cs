@@ -56,10 +56,10 @@ public sealed class PictureSetTests
     {
         CompiledJob job = SampleJob.Ball();
 
-        IReadOnlyList<EmittedFile> one = PictureSet.Emit(job, new Parallelism(1), CancellationToken.None);
+        IReadOnlyList<EmittedFile> one = PictureSet.Emit(job, SampleJob.Surface(job), new Parallelism(1), CancellationToken.None);
         foreach (int threads in new[] { 2, 3 })
         {
-            IReadOnlyList<EmittedFile> more = PictureSet.Emit(job, new Parallelism(threads), CancellationToken.None);
+            IReadOnlyList<EmittedFile> more = PictureSet.Emit(job, SampleJob.Surface(job), new Parallelism(threads), CancellationToken.None);
             Assert.Equal(one.Count, more.Count);
             Assert.All(one.Zip(more), pair => Assert.True(pair.First.Bytes.Span.SequenceEqual(pair.Second.Bytes.Span), pair.First.RelativePath));
         }
@@ -99,8 +99,8 @@ public sealed class PictureSetTests
         using CancellationTokenSource source = new();
         source.Cancel();
 
-        Assert.ThrowsAny<OperationCanceledException>(() => PictureSet.Emit(SampleJob.Ball(), new Parallelism(2), source.Token));
+        Assert.ThrowsAny<OperationCanceledException>(() => PictureSet.Emit(SampleJob.Ball(), SampleJob.Surface(SampleJob.Ball()), new Parallelism(2), source.Token));
     }
 
-    private static IReadOnlyList<EmittedFile> Emit(CompiledJob job) => PictureSet.Emit(job, new Parallelism(2), CancellationToken.None);
+    private static IReadOnlyList<EmittedFile> Emit(CompiledJob job) => PictureSet.Emit(job, SampleJob.Surface(job), new Parallelism(2), CancellationToken.None);
 }

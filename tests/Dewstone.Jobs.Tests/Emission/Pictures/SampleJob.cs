@@ -16,7 +16,10 @@ internal static class SampleJob
     public const double Pitch = 0.05;
     private const double Threshold = 0.0935;
 
-    private static readonly Lazy<IReadOnlyList<EmittedFile>> BallSet = new(() => PictureSet.Emit(Ball(), new Parallelism(2), CancellationToken.None));
+    private static readonly Lazy<IReadOnlyList<EmittedFile>> BallSet = new(() => PictureSet.Emit(Ball(), Surface(Ball()), new Parallelism(2), CancellationToken.None));
+
+    /// <summary>The predicted solid of a job.</summary>
+    public static HardeningSurface Surface(CompiledJob job) => HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, new Parallelism(2));
 
     /// <summary>The pictures of the ball, drawn once for all tests.</summary>
     public static IReadOnlyList<EmittedFile> BallPictures => BallSet.Value;

@@ -17,15 +17,7 @@ public sealed class PlateFieldTests
     public void Fields_unpack_to_inside_and_outside_of_both_solids()
     {
         CompiledJob job = SampleJob.Ball();
-        Parallelism parallelism = new(2);
-        PlateField field = PlateField.Of(new ReportSubject
-        {
-            Job = job,
-            Data = new JobData([], default, default),
-            Surface = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, parallelism),
-            Settings = Samples.Settings with { Parallelism = parallelism },
-            UnitPicture = default,
-        });
+        PlateField field = PlateField.Of(job, SampleJob.Surface(job), new Parallelism(2));
         using MemoryStream bytes = new();
         using (ZLibStream stream = new(new MemoryStream(field.Packed), CompressionMode.Decompress))
         {

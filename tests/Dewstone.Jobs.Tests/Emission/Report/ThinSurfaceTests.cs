@@ -57,7 +57,7 @@ public sealed class ThinSurfaceTests
         // Against the whole surface of the same field, which is not made by what is tested here.
         CompiledJob job = SampleJob.Block();
         HardeningSurface level = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, TwoThreads);
-        SurfaceMesh whole = PredictedSurface.Mesh(job, TwoThreads), thin = ThinSurface.Of(level.Level, level.Grid, 0f, 200_000, TwoThreads);
+        SurfaceMesh whole = PredictedSurface.Mesh(level, TwoThreads), thin = ThinSurface.Of(level.Level, level.Grid, 0f, 200_000, TwoThreads);
 
         Assert.True(whole.Triangles.Length / 3 > 3 * ThinSurface.MostTriangles);
         Assert.InRange(thin.Triangles.Length / 3, 30_000, ThinSurface.MostTriangles);

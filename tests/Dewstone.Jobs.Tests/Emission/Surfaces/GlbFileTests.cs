@@ -2,6 +2,7 @@ using System.Buffers.Binary;
 using System.Numerics;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Surfaces;
+using Dewstone.Jobs.Tests.Emission.Pictures;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 using SharpGLTF.Schema2;
@@ -31,7 +32,7 @@ public sealed class GlbFileTests
     public void Surface_read_back_is_the_stl_turned_upright()
     {
         CompiledJob job = BallJob.Make(0.065, new Point3(0.004, -0.002, -0.003), quarterTurns: 1);
-        StlMesh stl = new(SurfaceSet.Emit(job, new Parallelism(2), TestContext.Current.CancellationToken)[1]);
+        StlMesh stl = new(SurfaceSet.Emit(job, SampleJob.Surface(job), new Parallelism(2), TestContext.Current.CancellationToken)[1]);
 
         MeshPrimitive primitive = Assert.Single(Assert.Single(Read(Emit(job)).LogicalMeshes).Primitives);
         IList<Vector3> positions = primitive.GetVertexAccessor("POSITION").AsVector3Array();
@@ -142,5 +143,5 @@ public sealed class GlbFileTests
         ModelRoot.ParseGLB(file.Bytes.ToArray(), new ReadSettings { Validation = ValidationMode.Strict });
 
     private static EmittedFile Emit(CompiledJob job) =>
-        SurfaceSet.Emit(job, new Parallelism(2), TestContext.Current.CancellationToken).Single(file => file.RelativePath == "predicted.glb");
+        SurfaceSet.Emit(job, SampleJob.Surface(job), new Parallelism(2), TestContext.Current.CancellationToken).Single(file => file.RelativePath == "predicted.glb");
 }

@@ -3,6 +3,7 @@ using System.Text;
 using Dewstone.Compute.Inspection;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Surfaces;
+using Dewstone.Jobs.Tests.Emission.Pictures;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
@@ -65,10 +66,10 @@ public sealed class SurfaceSetTests
     public void Files_with_one_two_and_three_threads_are_the_same_bytes()
     {
         CompiledJob job = BallJob.Make(0.07);
-        IReadOnlyList<EmittedFile> one = SurfaceSet.Emit(job, new Parallelism(1), TestContext.Current.CancellationToken);
+        IReadOnlyList<EmittedFile> one = SurfaceSet.Emit(job, SampleJob.Surface(job), new Parallelism(1), TestContext.Current.CancellationToken);
         foreach (int threads in new[] { 2, 3 })
         {
-            IReadOnlyList<EmittedFile> more = SurfaceSet.Emit(job, new Parallelism(threads), TestContext.Current.CancellationToken);
+            IReadOnlyList<EmittedFile> more = SurfaceSet.Emit(job, SampleJob.Surface(job), new Parallelism(threads), TestContext.Current.CancellationToken);
             Assert.All(one.Zip(more), pair => Assert.True(pair.First.Bytes.Span.SequenceEqual(pair.Second.Bytes.Span), pair.First.RelativePath));
         }
     }
@@ -89,7 +90,7 @@ public sealed class SurfaceSetTests
         using CancellationTokenSource source = new();
         source.Cancel();
 
-        Assert.ThrowsAny<OperationCanceledException>(() => SurfaceSet.Emit(BallJob.Make(0.07), new Parallelism(2), source.Token));
+        Assert.ThrowsAny<OperationCanceledException>(() => SurfaceSet.Emit(BallJob.Make(0.07), SampleJob.Surface(BallJob.Make(0.07)), new Parallelism(2), source.Token));
     }
 
     private static void AssertBall(StlMesh mesh, Point3 middle, double radius)
@@ -101,5 +102,5 @@ public sealed class SurfaceSetTests
             1000.0 * radius, (corner - 1000f * new Vector3((float)middle.X, (float)middle.Y, (float)middle.Z)).Length(), 0.15));
     }
 
-    private static IReadOnlyList<EmittedFile> Emit(CompiledJob job) => SurfaceSet.Emit(job, new Parallelism(2), TestContext.Current.CancellationToken);
+    private static IReadOnlyList<EmittedFile> Emit(CompiledJob job) => SurfaceSet.Emit(job, SampleJob.Surface(job), new Parallelism(2), TestContext.Current.CancellationToken);
 }

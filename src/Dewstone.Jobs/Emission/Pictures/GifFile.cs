@@ -1,47 +1,25 @@
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using SixLabors.ImageSharp;
 using SixLabors.ImageSharp.Formats.Gif;
-using SixLabors.ImageSharp.Formats.Png;
 using SixLabors.ImageSharp.PixelFormats;
 using SixLabors.ImageSharp.Processing.Processors.Quantization;
 
 namespace Dewstone.Jobs.Emission.Pictures;
 
-/// <summary>Turns sheets into PNG and GIF files. PNG in truecolour only: the library's palette PNG does not keep colours exactly.</summary>
-internal static class PictureEncoder
+/// <summary>Turns sheets into a GIF file.</summary>
+internal static class GifFile
 {
     private const int FrameHundredths = 35;
     private const int LastFrameHundredths = 250;
 
-    // Each file is packed by one thread; several files are packed at a time.
+    // The file is packed by one thread; others are packed at the same time.
     private static readonly Configuration OneThread = new() { MaxDegreeOfParallelism = 1 };
-
-    private static readonly PngEncoder Png = new()
-    {
-        ColorType = PngColorType.Rgb,
-        BitDepth = PngBitDepth.Bit8,
-        // Flat areas and straight lines pack best and fastest unfiltered.
-        FilterMethod = PngFilterMethod.None,
-        CompressionLevel = PngCompressionLevel.Level3,
-        IgnoreMetadata = true,
-    };
-
-    /// <summary>A sheet as PNG.</summary>
-    /// <param name="canvas">The sheet.</param>
-    /// <returns>The file.</returns>
-    public static byte[] ToPng(Canvas canvas)
-    {
-        using Image<Rgb24> image = Image.LoadPixelData(OneThread, canvas.Pixels, canvas.Width, canvas.Height);
-        using MemoryStream stream = new();
-        image.Save(stream, Png);
-        return stream.ToArray();
-    }
 
     /// <summary>Sheets of one size as an animated GIF that runs for ever and rests on the last.</summary>
     /// <param name="sheets">The sheets, at least one.</param>
     /// <param name="palette">Colours to draw with, at most 256.</param>
     /// <returns>The file.</returns>
-    public static byte[] ToGif(IReadOnlyList<Canvas> sheets, Rgb24[] palette)
+    public static byte[] Write(IReadOnlyList<Canvas> sheets, Rgb24[] palette)
     {
         using Image<Rgb24> image = Image.LoadPixelData(OneThread, sheets[0].Pixels, sheets[0].Width, sheets[0].Height);
         image.Metadata.GetGifMetadata().RepeatCount = 0;
