@@ -1,5 +1,6 @@
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
+using Dewstone.Model.Results;
 using Dewstone.Reading.Schema;
 using Dewstone.Reading.Tables;
 
@@ -86,6 +87,16 @@ public static class DescriptionReader
     /// <returns>The reading; its source map is empty, since a table has no keys.</returns>
     public static FileReading<NeedleTable> ReadNeedles(string path, Head? head = null) =>
         JobReader.ReadFile(path, (text, file) => NeedlesText(text, file, head));
+
+    /// <summary>Reads the log of what a machine really delivered.</summary>
+    /// <param name="path">Path, relative to the current folder.</param>
+    /// <returns>The reading; its source map is empty, since a table has no keys.</returns>
+    public static FileReading<IReadOnlyList<DeliveredDose>> ReadRunLog(string path) => JobReader.ReadFile(path, (text, file) =>
+    {
+        DiagnosticBag findings = new();
+        IReadOnlyList<DeliveredDose> doses = RunLogReader.Read(text, file, findings);
+        return new FileReading<IReadOnlyList<DeliveredDose>>(findings.HasErrors ? null : doses, findings.Items, new SourceMap(file));
+    });
 
     /// <summary>Reads a unit's description from its text.</summary>
     /// <param name="text">Whole text of the file.</param>

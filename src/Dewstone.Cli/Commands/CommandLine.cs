@@ -59,6 +59,7 @@ internal static class CommandLine
             CheckCommand.Create(world),
             DiffCommand.Create(world),
             VerifyCommand.Create(world),
+            ResumeCommand.Create(world),
             LimitsCommand.Create(world),
             ExplainCommand.Create(world),
             NewCommand.Create(world),

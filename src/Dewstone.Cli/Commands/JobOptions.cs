@@ -30,13 +30,7 @@ internal sealed class JobOptions
     private readonly Option<bool> noCorrection = new("--no-correction") { Description = "Plain doses: each voxel's wanted share of the best single dose; for comparison." };
     private readonly Option<string?> like = new("--like") { Description = "Keep this job's placement and start from its doses.", HelpName = "JOB" };
     private readonly Option<string?> sarif = File("--sarif", "Also write the findings as SARIF 2.1.0.");
-    private readonly Option<Acceptance[]> accept = new("--accept")
-    {
-        Description = "Release a finding: DW3012=\"reason\"; may be given more than once.",
-        HelpName = "CODE=REASON",
-        CustomParser = ParseAcceptances,
-        Arity = ArgumentArity.OneOrMore,
-    };
+    private readonly Option<Acceptance[]> accept = Accept();
 
     /// <summary>Adds the words to a command.</summary>
     /// <param name="command">The command.</param>
@@ -89,6 +83,15 @@ internal sealed class JobOptions
             SarifFile = parse.GetValue(sarif),
         };
     }
+
+    /// <summary><c>--accept</c>.</summary>
+    internal static Option<Acceptance[]> Accept() => new("--accept")
+    {
+        Description = "Release a finding: DW3012=\"reason\"; may be given more than once.",
+        HelpName = "CODE=REASON",
+        CustomParser = ParseAcceptances,
+        Arity = ArgumentArity.OneOrMore,
+    };
 
     /// <summary><c>--root</c>.</summary>
     internal static Option<string?> Root() => new("--root") { Description = "Folder that no named file may lie outside of.", HelpName = "DIR" };

@@ -49,7 +49,8 @@ internal static class OutcomeJson
         json.WriteEndObject();
     }
 
-    private static void WriteRequirement(Utf8JsonWriter json, RequirementResult r)
+    /// <summary>Writes a requirement into the array that is open.</summary>
+    internal static void WriteRequirement(Utf8JsonWriter json, RequirementResult r)
     {
         json.WriteStartObject();
         json.WriteString("id", r.Id);

@@ -15,11 +15,14 @@ public sealed class DoseRounder
     private readonly HeadNeedles needles;
     private readonly PumpSteps?[] pumps;
     private readonly int[] pumpOfPosition;
+    private readonly DosePlan? delivered;
+    private readonly bool[]? isDone;
 
     /// <summary>A rounder for a job.</summary>
     /// <param name="job">Mix, printer and needles.</param>
     /// <param name="lattice">Needle positions.</param>
-    public DoseRounder(JobDescription job, Lattice lattice)
+    /// <param name="delivered">Holds the doses given before the job's stop, which no rounding changes; null for a print in one go.</param>
+    public DoseRounder(JobDescription job, Lattice lattice, DosePlan? delivered = null)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(lattice);
@@ -46,6 +49,9 @@ public sealed class DoseRounder
                 pumpOfPosition[j * lattice.Columns + i] = (seat.Row - 1) * needles.Columns + seat.Column - 1;
             }
         }
+
+        this.delivered = delivered;
+        isDone = delivered is null ? null : DoneDoses.Of(job, lattice);
     }
 
     /// <summary>Limits of every dose.</summary>
@@ -53,8 +59,8 @@ public sealed class DoseRounder
 
     /// <summary>Whether the needle over a position is blocked.</summary>
     /// <param name="index">Flat lattice index.</param>
-    /// <returns>True when it gives no water.</returns>
-    public bool IsBlocked(int index) => pumps[pumpOfPosition[index % pumpOfPosition.Length]] is null;
+    /// <returns>True when it gives no water; false where water was given before the stop.</returns>
+    public bool IsBlocked(int index) => isDone?[index] != true && pumps[pumpOfPosition[index % pumpOfPosition.Length]] is null;
 
     /// <summary>The needle over a position.</summary>
     /// <param name="index">Flat lattice index.</param>
@@ -81,17 +87,22 @@ public sealed class DoseRounder
     {
         ArgumentOutOfRangeException.ThrowIfNotEqual(wantedMillilitres.Length, lattice.Count, nameof(wantedMillilitres));
         var steps = new int[lattice.Count];
-        var delivered = new int[lattice.Count];
+        var volumes = new int[lattice.Count];
         for (int index = 0; index < steps.Length; index++)
         {
-            if (wantedMillilitres[index] > 0.0 && pumps[pumpOfPosition[index % pumpOfPosition.Length]] is { } pump && IsUsable(index))
+            if (isDone?[index] == true)
+            {
+                steps[index] = delivered!.Steps[index];
+                volumes[index] = delivered.CentiMillilitres[index];
+            }
+            else if (wantedMillilitres[index] > 0.0 && pumps[pumpOfPosition[index % pumpOfPosition.Length]] is { } pump && IsUsable(index))
             {
                 steps[index] = pump.Steps(wantedMillilitres[index], Limits);
-                delivered[index] = pump.CentiMillilitres(steps[index]);
+                volumes[index] = pump.CentiMillilitres(steps[index]);
             }
         }
 
-        return new DosePlan { Lattice = lattice, Steps = steps, CentiMillilitres = delivered };
+        return new DosePlan { Lattice = lattice, Steps = steps, CentiMillilitres = volumes };
     }
 
     private bool IsUsable(int index)

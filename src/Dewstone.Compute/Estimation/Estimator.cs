@@ -110,6 +110,6 @@ public static class Estimator
             milliseconds[(int)step.Action] += step.Milliseconds;
         }
 
-        return [.. actions.Select(action => new NamedAmount(action.ToString().ToLowerInvariant(), milliseconds[(int)action] / 1000.0))];
+        return [.. actions.Where(action => action != MachineAction.Pause || milliseconds[(int)action] > 0).Select(action => new NamedAmount(action.ToString().ToLowerInvariant(), milliseconds[(int)action] / 1000.0))];
     }
 }

@@ -12,6 +12,7 @@ namespace Dewstone.Compute.Sequencing;
 /// Every layer is spread; then, at each station that has doses in it: move, plunge, dose (all needles start together; the station lasts as long as
 /// its longest pump time, rounded up to a millisecond), hold, withdraw. A layer without doses is only spread. Flushing follows the last station of
 /// every N-th layer with doses, since only those leave liquid at the tips. All times are whole milliseconds, so that sums are exact.
+/// A print that was stopped has its pause between the last step done and the first that is left; until then the needles were those of before.
 /// While moving and withdrawn the tip is given at the top of the layer, the least it must clear.
 /// </remarks>
 public static class TimelineBuilder
@@ -37,11 +38,14 @@ public static class TimelineBuilder
         private readonly DosePlan doses;
         private readonly Stations stations;
         private readonly HeadNeedles needles;
+        private readonly HeadNeedles needlesBefore;
+        private readonly PrintStop? stop;
         private readonly double spreadKilograms;
         private readonly List<MachineStep> steps = [];
         private readonly double[] longestSeconds;
         private readonly long[] stationCentiMillilitres;
         private long now;
+        private bool hasPaused;
 
         public Run(JobDescription job, Lattice lattice, DosePlan doses)
         {
@@ -50,6 +54,8 @@ public static class TimelineBuilder
             this.doses = doses;
             stations = Stations.Over(printer);
             needles = HeadNeedles.Of(printer, job.Needles);
+            stop = job.Stop;
+            needlesBefore = stop is null ? needles : HeadNeedles.Of(printer, stop.NeedlesBefore);
             spreadKilograms = lattice.BinXMetres * lattice.BinYMetres * lattice.LayerMetres * job.LooseDensity.KilogramsPerCubicMetre;
             longestSeconds = new double[stations.Count];
             stationCentiMillilitres = new long[stations.Count];
@@ -79,7 +85,7 @@ public static class TimelineBuilder
                 sinceFlush++;
                 if (printer.Flush is { } flush && flush.EveryLayers > 0 && sinceFlush >= flush.EveryLayers)
                 {
-                    Add(k, 0, MachineAction.Flush, null, Whole(flush.Time), FlushCentiMillilitres(flush), 0.0);
+                    Add(k, 0, MachineAction.Flush, null, Whole(flush.Time), FlushCentiMillilitres(flush, stop?.IsDone(k + 1, 0, MachineAction.Flush) == true ? needlesBefore : needles), 0.0);
                     sinceFlush = 0;
                 }
             }
@@ -105,7 +111,7 @@ public static class TimelineBuilder
 
                     any = true;
                     StationSeat seat = stations.Seat(lattice, i, j);
-                    double seconds = doses.Millilitres(index) / needles.FlowMillilitresPerSecond(seat.Column, seat.Row);
+                    double seconds = doses.Millilitres(index) / NeedlesAt(k, seat.Station).FlowMillilitresPerSecond(seat.Column, seat.Row);
                     Schedule.PumpSeconds[index] = seconds;
                     longestSeconds[seat.Station - 1] = Math.Max(longestSeconds[seat.Station - 1], seconds);
                     stationCentiMillilitres[seat.Station - 1] += doses.CentiMillilitres[index];
@@ -148,8 +154,10 @@ public static class TimelineBuilder
             }
         }
 
+        private HeadNeedles NeedlesAt(int k, int station) => stop?.IsDone(k + 1, station) == true ? needlesBefore : needles;
+
         // All needles that are not blocked run at their flow, as far as the supply goes.
-        private long FlushCentiMillilitres(Flush flush)
+        private long FlushCentiMillilitres(Flush flush, HeadNeedles needles)
         {
             double flow = 0.0;
             for (int row = 1; row <= needles.Rows; row++)
@@ -166,6 +174,12 @@ public static class TimelineBuilder
 
         private void Add(int k, int station, MachineAction action, Point3? tip, long milliseconds, long centiMillilitres = 0, double kilograms = 0.0)
         {
+            if (stop is { PauseMilliseconds: > 0 } && !hasPaused && !stop.IsDone(k + 1, station, action))
+            {
+                hasPaused = true;
+                Add(stop.Station > 0 ? stop.AfterLayer : stop.AfterLayer - 1, 0, MachineAction.Pause, null, stop.PauseMilliseconds);
+            }
+
             steps.Add(new MachineStep
             {
                 Number = steps.Count + 1,

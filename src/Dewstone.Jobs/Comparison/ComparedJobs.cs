@@ -21,8 +21,7 @@ public static class ComparedJobs
     {
         ArgumentNullException.ThrowIfNull(job);
         EmissionSettings settings = JobFiles.Settings(job, file => file, rawField: false, parallelism);
-        EmittedFile sequence = SequenceEmitter.Emit(job.Timeline);
-        EmittedFile core = JobCoreEmitter.Emit(job, settings.Wetting, DoseTableEmitter.Emit(job.Doses, job.Description.Needles, settings.Addressing), sequence);
+        EmittedFile core = JobCoreEmitter.Emit(job, settings.Wetting, JobTables.Of(job.Description, job.Doses, job.Timeline, settings.Addressing));
         return new ComparedJob
         {
             Label = label,

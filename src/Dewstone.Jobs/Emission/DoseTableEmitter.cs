@@ -15,17 +15,27 @@ public static class DoseTableEmitter
     /// <summary>Column names, in order.</summary>
     public const string Header = "layer,station,column,row,board,channel,x_mm,y_mm,z_mm,dose_ml,steps";
 
+    /// <summary>Folder of the doses to print.</summary>
+    public const string ToPrint = "doses";
+
+    /// <summary>Folder of the doses given before a stop.</summary>
+    public const string Delivered = "delivered";
+
     /// <summary>Path of the table of a layer.</summary>
     /// <param name="layer">Layer, from 1.</param>
+    /// <param name="folder">Its folder.</param>
     /// <returns>For instance <c>doses/layer-007.csv</c>.</returns>
-    public static string PathOf(int layer) => $"doses/layer-{layer:D3}.csv";
+    public static string PathOf(int layer, string folder = ToPrint) => $"{folder}/layer-{layer:D3}.csv";
 
     /// <summary>The tables of a job.</summary>
     /// <param name="doses">What each position gets.</param>
     /// <param name="needles">The needles, for board and channel; null when there is no table of them.</param>
     /// <param name="addressing">Which needle waters which position.</param>
+    /// <param name="folder">Folder of the tables.</param>
+    /// <param name="isIn">Whether the doses of a layer and a station, both from 1, belong into the tables; null for all.</param>
     /// <returns>The files, lowest layer first.</returns>
-    public static IReadOnlyList<EmittedFile> Emit(DosePlan doses, NeedleTable? needles, NeedleAddressing addressing)
+    public static IReadOnlyList<EmittedFile> Emit(
+        DosePlan doses, NeedleTable? needles, NeedleAddressing addressing, string folder = ToPrint, Func<int, int, bool>? isIn = null)
     {
         ArgumentNullException.ThrowIfNull(doses);
         ArgumentNullException.ThrowIfNull(addressing);
@@ -38,10 +48,12 @@ public static class DoseTableEmitter
         List<EmittedFile> files = [];
         for (int k = 0; k < doses.Lattice.Layers; k++)
         {
+            int layer = k + 1;
             List<Row> rows = RowsOf(doses, addressing, k);
+            rows.RemoveAll(row => isIn?.Invoke(layer, row.Needle.Station) == false);
             if (rows.Count > 0)
             {
-                files.Add(new EmittedFile(PathOf(k + 1), Table(rows, doses, wiring, k)));
+                files.Add(new EmittedFile(PathOf(layer, folder), Table(rows, doses, wiring, k)));
             }
         }
 

@@ -24,15 +24,13 @@ public static class JobCoreEmitter
     /// <summary>The core of a job.</summary>
     /// <param name="job">The compiled job.</param>
     /// <param name="wetting">Constants of the wetting.</param>
-    /// <param name="doseTables">The dose tables, whose hashes stand in the core, also of a held job that does not hold the tables.</param>
-    /// <param name="sequence">The sequence, likewise.</param>
+    /// <param name="tables">Dose tables and sequence, whose hashes stand in the core, also of a held job that does not hold them.</param>
     /// <returns>The file.</returns>
-    public static EmittedFile Emit(CompiledJob job, WettingConstants wetting, IReadOnlyList<EmittedFile> doseTables, EmittedFile sequence)
+    public static EmittedFile Emit(CompiledJob job, WettingConstants wetting, JobTables tables)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(wetting);
-        ArgumentNullException.ThrowIfNull(doseTables);
-        ArgumentNullException.ThrowIfNull(sequence);
+        ArgumentNullException.ThrowIfNull(tables);
         byte[] bytes = CanonicalJson.Compact(json =>
         {
             json.WriteString("format", Format);
@@ -43,8 +41,17 @@ public static class JobCoreEmitter
             json.Object("cells", () => Write(json, job.Moisture.Grid));
             json.Object("model", () => Write(json, job, wetting));
             json.Objects("timeline", job.Timeline.Steps, step => Write(json, step));
-            json.Objects("dose_tables", doseTables, table => Write(json, table));
-            json.Object("sequence", () => Write(json, sequence));
+            json.Objects("dose_tables", tables.Doses, table => Write(json, table));
+            json.Object("sequence", () => Write(json, tables.Sequence));
+            if (job.Description.Stop is { } stop)
+            {
+                json.Objects("delivered_tables", tables.Delivered, table => Write(json, table));
+                json.Object(StopJson.Name, () =>
+                {
+                    StopJson.Write(json, stop);
+                    PrinterJson.Write(json, "needles", stop.NeedlesBefore);
+                });
+            }
         });
         return new EmittedFile(Path, bytes);
     }

@@ -14,16 +14,16 @@ public static class JobDataEmitter
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(settings);
-        IReadOnlyList<EmittedFile> doseTables = DoseTableEmitter.Emit(job.Doses, job.Description.Needles, settings.Addressing);
-        EmittedFile sequence = SequenceEmitter.Emit(job.Timeline);
-        EmittedFile core = JobCoreEmitter.Emit(job, settings.Wetting, doseTables, sequence);
+        JobTables tables = JobTables.Of(job.Description, job.Doses, job.Timeline, settings.Addressing);
+        EmittedFile core = JobCoreEmitter.Emit(job, settings.Wetting, tables);
         cancellationToken.ThrowIfCancellationRequested();
 
         List<EmittedFile> files = [core];
         if (!job.Held)
         {
-            files.AddRange(doseTables);
-            files.Add(sequence);
+            files.AddRange(tables.Doses);
+            files.AddRange(tables.Delivered);
+            files.Add(tables.Sequence);
         }
 
         files.Add(EstimateEmitter.Emit(job.Estimate, job.Dosing));

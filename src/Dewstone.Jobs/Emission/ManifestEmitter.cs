@@ -40,6 +40,11 @@ public static class ManifestEmitter
             json.WriteString("state", job.Held ? "held" : "ready");
             json.WriteString("job_fingerprint", data.Job.ToString());
             json.WriteString("design_fingerprint", data.Design.ToString());
+            if (job.Description.Stop is { } stop)
+            {
+                json.Object(StopJson.Name, () => StopJson.Write(json, stop));
+            }
+
             json.Object("tool", () =>
             {
                 json.WriteString("name", "dewstone");

@@ -18,14 +18,16 @@ public static class SequenceEmitter
 
     /// <summary>The sequence of a timeline.</summary>
     /// <param name="timeline">The machine's steps.</param>
+    /// <param name="isIn">Whether a step belongs into the sequence, which is numbered anew from 1; null for all.</param>
     /// <returns>The file.</returns>
-    public static EmittedFile Emit(Timeline timeline)
+    public static EmittedFile Emit(Timeline timeline, Func<MachineStep, bool>? isIn = null)
     {
         ArgumentNullException.ThrowIfNull(timeline);
         CsvText csv = new(Header);
-        foreach (MachineStep step in timeline.Steps)
+        int number = 0;
+        foreach (MachineStep step in timeline.Steps.Where(step => isIn is null || isIn(step)))
         {
-            csv.Whole(step.Number).Whole(step.Layer);
+            csv.Whole(++number).Whole(step.Layer);
             _ = step.Station == 0 ? csv.Empty() : csv.Whole(step.Station);
             csv.Text(ActionName(step.Action));
             _ = step.HeadTip is { } tip ? Place(csv, tip) : csv.Empty().Empty().Empty();
@@ -50,6 +52,7 @@ public static class SequenceEmitter
         MachineAction.Hold => "hold",
         MachineAction.Withdraw => "withdraw",
         MachineAction.Flush => "flush",
+        MachineAction.Pause => "pause",
         _ => throw new ArgumentOutOfRangeException(nameof(action), action, "Not an action of the machine."),
     };
 

@@ -34,7 +34,7 @@ internal static class FileCheck
 
         found.AddRange(there.Where(path => !listed.ContainsKey(path)).Select(path =>
             VerifyFindings.FileUnlisted.At($"`{path}` is not of this job", "move it out of the job folder", location: At(folder, path))));
-        IEnumerable<(string Path, string Sha256)> core2 = manifest.Held ? [] : core.DoseTables.Append(core.Sequence);
+        IEnumerable<(string Path, string Sha256)> core2 = manifest.Held ? [] : core.DoseTables.Concat(core.DeliveredTables).Append(core.Sequence);
         foreach ((string path, string hash) in core2)
         {
             if (listed.GetValueOrDefault(path) != hash)
@@ -45,11 +45,11 @@ internal static class FileCheck
             }
         }
 
-        string[] tables = [.. listed.Keys.Where(path => path.StartsWith("doses/", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
-        if (!manifest.Held && !tables.SequenceEqual(core.DoseTables.Select(t => t.Path)))
+        string[] tables = [.. listed.Keys.Where(path => path.StartsWith(DoseTableEmitter.ToPrint + "/", StringComparison.Ordinal) || path.StartsWith(DoseTableEmitter.Delivered + "/", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
+        if (!manifest.Held && !tables.SequenceEqual(core.DoseTables.Concat(core.DeliveredTables).Select(t => t.Path).Order(StringComparer.Ordinal)))
         {
             found.Add(VerifyFindings.FileMissing.At(
-                $"{JobCoreEmitter.Path} names {core.DoseTables.Count} dose tables, {ManifestEmitter.Path} lists {tables.Length}", "compile the unit again",
+                $"{JobCoreEmitter.Path} names {core.DoseTables.Count + core.DeliveredTables.Count} dose tables, {ManifestEmitter.Path} lists {tables.Length}", "compile the unit again",
                 location: At(folder, ManifestEmitter.Path)));
         }
 

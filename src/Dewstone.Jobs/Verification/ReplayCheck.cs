@@ -38,19 +38,18 @@ internal static class ReplayCheck
 
         CompiledJob replay = Replay(job, manifest, parallelism, progress, cancellation);
         EmissionSettings settings = JobFiles.Settings(replay, file => file, rawField: false, parallelism);
-        EmittedFile sequence = SequenceEmitter.Emit(replay.Timeline);
-        IReadOnlyList<EmittedFile> tables = DoseTableEmitter.Emit(job.Doses, core.Description.Needles, settings.Addressing);
-        foreach (EmittedFile table in tables.Where(t => !Same(t)))
+        JobTables tables = JobTables.Of(core.Description, job.Doses, replay.Timeline, settings.Addressing);
+        foreach (EmittedFile table in tables.Doses.Concat(tables.Delivered).Where(t => !Same(t)))
         {
             Report(VerifyFindings.TotalsDiffer, table.RelativePath, $"`{table.RelativePath}` names other needles, channels or volumes than its positions and steps give");
         }
 
-        if (!Same(sequence))
+        if (!Same(tables.Sequence))
         {
             Report(VerifyFindings.SequenceDiffers, SequenceEmitter.Path, "the machine's steps made again from the dose tables are others");
         }
 
-        if (!JobCoreEmitter.Emit(replay, settings.Wetting, tables, sequence).Bytes.Span.SequenceEqual(job.CoreBytes.Span))
+        if (!JobCoreEmitter.Emit(replay, settings.Wetting, tables).Bytes.Span.SequenceEqual(job.CoreBytes.Span))
         {
             Report(VerifyFindings.CoreDiffers, JobCoreEmitter.Path, $"{JobCoreEmitter.Path} made again from its own description and the tables is another");
         }

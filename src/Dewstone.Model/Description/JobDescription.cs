@@ -23,6 +23,9 @@ public sealed record JobDescription
     /// <summary>The night; null when none is named.</summary>
     public Tonight? Tonight { get; init; }
 
+    /// <summary>The stop after which the rest is printed; null for a print in one go.</summary>
+    public PrintStop? Stop { get; init; }
+
     /// <summary>Bed temperature in force: tonight's, else 20 degC.</summary>
     public Temperature BedTemperature => Tonight?.BedTemperature ?? new Temperature(20.0);
 

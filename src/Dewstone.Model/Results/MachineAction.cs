@@ -23,4 +23,7 @@ public enum MachineAction
 
     /// <summary>Flushes the needles.</summary>
     Flush,
+
+    /// <summary>Stands still; only between the two parts of a print that was stopped.</summary>
+    Pause,
 }

@@ -42,7 +42,7 @@ public static class EarlierJobReader
             }
 
             DosePlan doses = new() { Lattice = core.Lattice, Steps = new int[core.Lattice.Count], CentiMillilitres = new int[core.Lattice.Count] };
-            foreach ((string path, string sha256) in core.DoseTables)
+            foreach ((string path, string sha256) in core.DeliveredTables.Concat(core.DoseTables))
             {
                 byte[] table = Bytes(folder, path);
                 if (Convert.ToHexStringLower(SHA256.HashData(table)) != sha256)

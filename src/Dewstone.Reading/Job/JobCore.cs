@@ -34,6 +34,9 @@ public sealed record JobCore
     /// <summary>Dose tables, lowest layer first: path in the job folder and SHA-256 as lower-case hexadecimal.</summary>
     public required IReadOnlyList<(string Path, string Sha256)> DoseTables { get; init; }
 
+    /// <summary>Tables of the doses given before a stop, likewise; empty for a print in one go.</summary>
+    public IReadOnlyList<(string Path, string Sha256)> DeliveredTables { get; init; } = [];
+
     /// <summary>The sequence: path in the job folder and SHA-256 as lower-case hexadecimal.</summary>
     public required (string Path, string Sha256) Sequence { get; init; }
 }

@@ -11,6 +11,7 @@ public static class JobCoreReader
 {
     private const string Format = "dewstone-job";
     private const int Version = 1;
+    private const double MostPauseSeconds = 1e9;
 
     /// <summary>Reads a job core.</summary>
     /// <param name="file">Its bytes.</param>
@@ -58,6 +59,7 @@ public static class JobCoreReader
                 Needles = PrinterJsonReader.Needles(description, "needles"),
                 Site = description.Optional("site", SiteJsonReader.Site),
                 Tonight = description.Optional("tonight", MixJsonReader.Tonight),
+                Stop = root.Has("resumed_from") ? Stop(root["resumed_from"]) : null,
             },
             Placement = Placement(root["placement"]),
             Lattice = Lattice(root["lattice"]),
@@ -67,11 +69,21 @@ public static class JobCoreReader
             Porosity = model.Number("porosity"),
             ThresholdContent = model.Number("threshold_content"),
             DoseTables = root.Items("dose_tables", File),
+            DeliveredTables = root.Has("delivered_tables") ? root.Items("delivered_tables", File) : [],
             Sequence = File(root["sequence"]),
         };
     }
 
     private static (string Path, string Sha256) File(JsonPlace json) => (json.Text("path"), json.Text("sha256"));
+
+    private static PrintStop Stop(JsonPlace json) => new()
+    {
+        JobFingerprint = json.Text("job_fingerprint"),
+        AfterLayer = json.Whole("after_layer"),
+        Station = json.Whole("station"),
+        PauseMilliseconds = (long)Math.Round(Math.Clamp(json.Number("pause_s"), 0.0, MostPauseSeconds) * 1000.0),
+        NeedlesBefore = PrinterJsonReader.Needles(json, "needles"),
+    };
 
     private static UnitPlacement Placement(JsonPlace json) => new()
     {
@@ -133,7 +145,7 @@ public static class JobCoreReader
                 Action = step.Word(
                     "action",
                     ("spread", MachineAction.Spread), ("move", MachineAction.Move), ("plunge", MachineAction.Plunge), ("dose", MachineAction.Dose),
-                    ("hold", MachineAction.Hold), ("withdraw", MachineAction.Withdraw), ("flush", MachineAction.Flush)),
+                    ("hold", MachineAction.Hold), ("withdraw", MachineAction.Withdraw), ("flush", MachineAction.Flush), ("pause", MachineAction.Pause)),
                 StartMilliseconds = step.Long("start_ms"),
                 Milliseconds = step.Long("ms"),
             }),

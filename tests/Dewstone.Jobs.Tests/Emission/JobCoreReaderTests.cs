@@ -19,7 +19,7 @@ public sealed class JobCoreReaderTests
         Assert.True(JobCoreReader.TryRead(written, out JobCore? core, out string fault), $"{name}: {fault}");
         CompiledJob again = job with { Description = core!.Description, Placement = core.Placement, Lattice = core.Lattice, Timeline = core.Timeline };
         EmittedFile sequence = new(core.Sequence.Path, SequenceEmitter.Emit(job.Timeline).Bytes);
-        EmittedFile rewritten = JobCoreEmitter.Emit(again, Samples.Constants, DoseTableEmitter.Emit(job.Doses, needles: job.Description.Needles, Samples.OneStation), sequence);
+        EmittedFile rewritten = JobCoreEmitter.Emit(again, Samples.Constants, new JobTables(DoseTableEmitter.Emit(job.Doses, needles: job.Description.Needles, Samples.OneStation), [], sequence));
 
         Assert.Equal(Encoding.UTF8.GetString(written.Span), Encoding.UTF8.GetString(rewritten.Bytes.Span));
         Assert.Equal(job.Moisture.Grid, core.Cells);
