@@ -1,4 +1,3 @@
-using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Jobs.Emission.Pictures.Views;
 using Dewstone.Model.Results;
