@@ -75,6 +75,11 @@ internal static class OutcomeJson
         json.WriteNumber("doses", job.Doses.CentiMillilitres.Count(d => d > 0));
         json.WriteNumber("water_l", SignificantFigures.Six(job.Estimate.WaterCubicMetres * 1000.0));
         json.WriteNumber("hardened_m3", SignificantFigures.Six(job.Solid.HardenedCubicMetres));
+        if (job.Inspection is { } inspection)
+        {
+            json.WriteNumber("surface_m3", SignificantFigures.Six(inspection.ShapeMatch.SurfaceCubicMetres));
+        }
+
         json.WriteNumber("target_m3", SignificantFigures.Six(job.Solid.TargetCubicMetres));
         json.WriteNumber("shape_match", SignificantFigures.Six(job.Solid.ShapeMatch));
         json.WriteNumber("mean_water_cement", SignificantFigures.Six(job.Solid.MeanWaterCement));

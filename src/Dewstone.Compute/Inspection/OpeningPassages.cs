@@ -10,6 +10,7 @@ namespace Dewstone.Compute.Inspection;
 /// <remarks>
 /// A ball keeps its centre in the opening as described. Through a tunnel it goes from the mouth at one end (all of the opening outside the box less one
 /// cell) to that at the other; into a cavity from its mouth (outside the box, or in a tunnel or formed cavity that it meets) to its innermost cells.
+/// Surfaces between cells cut sharp lips off: the mouth of a hollow that undercuts the face reads up to a cell and a half too wide (by test).
 /// </remarks>
 internal sealed class OpeningPassages(ReefShape shape, UnitPlacement placement, SolidField wanted)
 {

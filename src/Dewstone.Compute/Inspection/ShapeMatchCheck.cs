@@ -17,6 +17,7 @@ internal static class ShapeMatchCheck
         return new ShapeMatchReport
         {
             Overlap = solid.ShapeMatch,
+            SurfaceCubicMetres = deviation.HardenedCubicMetres,
             VolumeError = deviation.TargetCubicMetres > 0.0 ? more / deviation.TargetCubicMetres : 0.0,
             MassErrorKilograms = more * looseDensity.KilogramsPerCubicMetre,
             MeanMetres = deviation.MeanMetres,

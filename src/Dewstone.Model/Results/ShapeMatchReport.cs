@@ -6,6 +6,9 @@ public sealed record ShapeMatchReport
     /// <summary>Intersection over union of cells, 0 to 1.</summary>
     public required double Overlap { get; init; }
 
+    /// <summary>Volume within the hardened surface, cubic metres. Cells counted whole come up to it from within as they get finer.</summary>
+    public required double SurfaceCubicMetres { get; init; }
+
     /// <summary>Volume within the hardened surface over that within the wanted one, less 1; 0 when nothing is wanted.</summary>
     public required double VolumeError { get; init; }
 

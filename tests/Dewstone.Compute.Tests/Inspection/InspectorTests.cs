@@ -88,6 +88,31 @@ public sealed class InspectorTests
         Assert.False(Assert.Single(report.Requirements).Met);
     }
 
+    [Theory]
+    [InlineData(-0.001, true)]
+    [InlineData(0.001, false)]
+    public void Clear_opening_is_held_against_what_is_asked_to_the_millimetre(double beyond, bool met)
+    {
+        double predicted = Assert.Single(Inspect(Tunnelled(0.1)).ClearOpenings).PredictedMetres;
+        InspectionReport report = Inspect(Tunnelled(predicted + beyond));
+
+        Assert.Equal(met, Assert.Single(report.Requirements).Met);
+        Assert.Equal(met ? [] : ["DW3024"], report.Findings.Select(finding => finding.Code));
+    }
+
+    /// <summary>
+    /// The mouth of a ball of 100 mm whose middle lies 40 mm under the face is 2 sqrt(50^2 - 40^2) = 60 mm wide (Pythagoras). Its lip is an edge of
+    /// 53 degrees, and a surface between cells cuts such edges off: it reads up to a cell and a half wide, never narrow.
+    /// </summary>
+    [Fact]
+    public void Mouth_with_a_sharp_lip_reads_wide_by_no_more_than_a_cell_and_a_half()
+    {
+        ClearOpening pit = Assert.Single(Inspect(Plain with { Cavities = [Pit(0.1)] }).ClearOpenings);
+
+        Assert.InRange(pit.WantedMetres, 0.06, 0.06 + 1.5 * Moulds.Cell);
+        Assert.InRange(pit.PredictedMetres, 0.06, 0.06 + 1.5 * Moulds.Cell);
+    }
+
     /// <summary>A square pit of 60 mm lets in what is 60 mm across.</summary>
     [Fact]
     public void Way_into_a_cavity_is_its_mouth_and_a_cavity_that_sets_shut_is_said()
@@ -108,9 +133,11 @@ public sealed class InspectorTests
         Assert.Equal("cavities[0].clear", One(Inspect(unit), "DW3024").Key!.Path);
     }
 
-    /// <summary>Over a strap 60 x 260 x 80 mm = 1.25 L lie deeper than 20 mm; a loose ball of 30 mm is 1 % of that, one of 56 mm 7 %.</summary>
+    /// <summary>Over a strap 60 x 260 x 80 mm = 1.25 L lie deeper than 20 mm; a loose ball of 30 mm is 1 % of that, one of 56 mm 7 %; 47 and 52 mm lie about the limit of 5 %, with 4.4 and 5.9 %.</summary>
     [Theory]
     [InlineData(0.03, Severity.Warning)]
+    [InlineData(0.047, Severity.Warning)]
+    [InlineData(0.052, Severity.Error)]
     [InlineData(0.056, Severity.Error)]
     public void Loose_mix_in_a_keep_zone_is_a_warning_and_much_of_it_over_a_strap_an_error(double diameter, Severity severity)
     {
@@ -151,6 +178,30 @@ public sealed class InspectorTests
         Assert.True(report.WaterCement.ShareBelow < 0.25);
         Assert.Equal(0.0, report.WaterCement.ShareAbove);
         Assert.NotNull(report.WaterCement.Largest);
+    }
+
+    [Theory]
+    [InlineData(-0.001, true)]
+    [InlineData(0.001, false)]
+    public void Skin_is_held_against_the_share_asked_of_the_whole(double beyond, bool met)
+    {
+        ReefUnit Banded(double share) => Plain with { Require = new Requirements { WaterCement = new WaterCementBand(0.3, 0.45, share) } };
+        double inside = 1.0 - Inspect(Banded(0.5)).WaterCement!.SkinShareOutside;
+
+        Assert.Equal(met ? 0 : 1, Inspect(Banded(inside + beyond)).Findings.Count(finding => finding.Code == "DW3026"));
+    }
+
+    /// <summary>Square pits 80 mm deep, whose mouths read true: an animal of 30 mm gets in from 30 mm and has room to turn from 45 mm.</summary>
+    [Theory]
+    [InlineData(0.028, false)]
+    [InlineData(0.032, true)]
+    [InlineData(0.043, true)]
+    [InlineData(0.047, false)]
+    public void Pit_is_a_trap_between_once_and_one_and_a_half_times_the_body(double edge, bool trap)
+    {
+        ReefUnit unit = Plain with { Cavities = [SampleUnits.Hollow("pit", SampleUnits.Block(0.15, 0.15, 0.3, edge, edge, 0.16))] };
+
+        Assert.Equal(trap ? 1 : 0, Inspect(unit).Findings.Count(finding => finding.Code == "DW3029"));
     }
 
     /// <summary>A mouth of 36 mm is between 30 and 45 mm; one of 60 mm is not, nor is the same pit turned to the side.</summary>

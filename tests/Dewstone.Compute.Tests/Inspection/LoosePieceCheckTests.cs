@@ -57,6 +57,20 @@ public sealed class LoosePieceCheckTests
         Assert.Equal(("DW3021", Severity.Note), (Assert.Single(found.Findings).Code, found.Findings[0].Severity));
     }
 
+    /// <summary>
+    /// 21.39 mL are 171.1 cells. Balls about a cell's centre hold 171 centres from a radius of sqrt 11 cells and 179 from sqrt 12 (lattice points with
+    /// x2 + y2 + z2 at most 11 and 12, by hand).
+    /// </summary>
+    [Theory]
+    [InlineData(0.034, 0)]
+    [InlineData(0.0355, 1)]
+    public void Piece_is_no_crumb_from_the_volume_that_the_least_dose_sets(double diameter, int pieces)
+    {
+        Checked<LoosePiecesReport> found = Check(Rattle(diameter), null);
+
+        Assert.Equal((pieces, 1 - pieces), (found.Report.Pieces.Count, found.Report.Crumbs));
+    }
+
     [Fact]
     public void One_piece_says_nothing()
     {

@@ -54,6 +54,13 @@ public sealed class NeckCheckTests
         Assert.False(found.Requirements[0].Met);
     }
 
+    /// <summary>Thickness reads within a quarter of a cell, 1.25 mm, and so much is allowed: 59 mm pass for 60, 58 do not.</summary>
+    [Theory]
+    [InlineData(0.059, 0)]
+    [InlineData(0.058, 1)]
+    public void Plate_fails_from_a_quarter_of_a_cell_below_the_wall(double thickness, int findings) =>
+        Assert.Equal(findings, Check(p => Plate(p, thickness, 0.025, 0.05), 0.06).Findings.Count);
+
     /// <summary>The largest ball in a square bar has its thickness for diameter; the neck lies in the bar, and a block of 1 L hangs by it.</summary>
     [Fact]
     public void Block_on_a_thin_bar_hangs_by_a_neck_of_the_bars_thickness()

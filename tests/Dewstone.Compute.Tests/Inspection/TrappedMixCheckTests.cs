@@ -35,7 +35,7 @@ public sealed class TrappedMixCheckTests
 
     [Theory]
     [InlineData(0.03)]
-    [InlineData(0.0275)]
+    [InlineData(0.026)]
     public void Hole_wider_than_the_tool_lets_everything_out(double hole)
     {
         Checked<TrappedMixReport> found = Check(hole, 0.01);
@@ -44,15 +44,39 @@ public sealed class TrappedMixCheckTests
         Assert.True(found.Requirements[0].Met);
     }
 
-    /// <summary>The tool stays at the top face; half a tool further everything is brushed out, and below that the hole and the hollow stay full.</summary>
-    [Fact]
-    public void Hole_narrower_than_the_tool_keeps_the_hollow_full()
+    /// <summary>The tool stays at the top face; its bristles clear 25 mm of the hole, and below that the hole and the hollow stay full.</summary>
+    [Theory]
+    [InlineData(0.018)]
+    [InlineData(0.024)]
+    public void Hole_narrower_than_the_tool_keeps_the_hollow_full(double hole)
     {
-        Checked<TrappedMixReport> found = Check(0.018, 0.1);
+        Checked<TrappedMixReport> found = Check(hole, 0.1);
 
         Assert.InRange(found.Report.Kilograms, 0.44, 0.50);
         Diagnostic finding = Assert.Single(found.Findings);
         Assert.Equal(("DW3023", Severity.Error, "require.trapped_mix.max"), (finding.Code, finding.Severity, finding.Key!.Path));
+    }
+
+    [Fact]
+    public void Trapped_mix_of_just_what_is_allowed_is_met()
+    {
+        double kilograms = Check(0.0).Report.Kilograms;
+
+        Assert.Empty(Check(0.0, kilograms).Findings);
+        Assert.Equal(Severity.Error, Assert.Single(Check(0.0, kilograms - 1e-6).Findings).Severity);
+    }
+
+    /// <summary>A groove 10 mm wide across the top: bristles reach 25 mm beyond a tool that lies in its mouth, and all of 20 mm, but not of 60 mm, comes out.</summary>
+    [Theory]
+    [InlineData(0.02, false)]
+    [InlineData(0.06, true)]
+    public void Groove_of_an_open_face_is_brushed_out_as_far_as_bristles_reach(double depth, bool traps)
+    {
+        Checked<TrappedMixReport> found = TrappedMixCheck.Check(
+            Moulds.Job(new Requirements()),
+            Moulds.Solid(Box, p => Math.Max(Moulds.Block(p, 0, 0, 0, 0.2, 0.2, 0.2), -Moulds.Block(p, 0.095, 0.05, 0.2 - depth, 0.105, 0.15, 0.3))));
+
+        Assert.Equal(traps, found.Report.Kilograms > 0.0);
     }
 
     [Fact]

@@ -69,6 +69,7 @@ internal static class InspectionSection
             ["mean distance", ReportFigures.Length(match.MeanMetres)],
             ["mean distance, outward above 0", ReportFigures.Length(match.SignedMeanMetres)],
             ["95 % of the surfaces are nearer than", ReportFigures.Length(match.Percentile95Metres)],
+            ["volume within the predicted surface", ReportFigures.Litres(match.SurfaceCubicMetres)],
             ["volume above the wanted", ReportFigures.SignedShare(match.VolumeError)],
             ["wanted deeper than 20 mm, stays loose", ReportFigures.Share(match.DeepUnsetShare)],
         ]);

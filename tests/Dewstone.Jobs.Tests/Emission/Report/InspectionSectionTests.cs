@@ -35,6 +35,7 @@ public sealed class InspectionSectionTests
                 ShapeMatch = new ShapeMatchReport
                 {
                     Overlap = 0.9,
+                    SurfaceCubicMetres = 0.0365,
                     VolumeError = 0.02,
                     MassErrorKilograms = 1.0,
                     MeanMetres = 0.0079,
