@@ -16,7 +16,8 @@ internal sealed class ResumeRunner(ResumeRequest request)
 {
     private string Folder => Path.TrimEndingDirectorySeparator(Path.GetFullPath(request.Job));
 
-    private string OutputFolder => request.OutputFolder ?? Path.GetDirectoryName(Folder)!;
+    private string OutputFolder => request.OutputFolder
+        ?? (Path.GetDirectoryName(Folder) is not { } parent ? Folder : Path.IsPathRooted(request.Job) ? parent : Path.GetRelativePath(Directory.GetCurrentDirectory(), parent));
 
     private string Name
     {

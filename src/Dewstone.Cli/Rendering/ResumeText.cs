@@ -27,7 +27,7 @@ internal static class ResumeText
             return text.Append($"{outcome.Job}: not resumed\n").ToString();
         }
 
-        Line(text, "joint", joint.LowerLayer == joint.UpperLayer
+        Line(text, "joint", joint.AgeSeconds <= 0.0 ? "none: no dose was given before the stop" : joint.LowerLayer == joint.UpperLayer
             ? $"layer {joint.LowerLayer} in two goes, {Minutes(joint.AgeSeconds)} apart, window {Minutes(joint.WindowSeconds)}"
             : $"layer {joint.LowerLayer} is {Minutes(joint.AgeSeconds)} old when layer {joint.UpperLayer} gets its first dose, window {Minutes(joint.WindowSeconds)}");
         Line(text, "unset there", $"{joint.UnsetCubicMetres * 1000.0:0.00} L of the wanted solid, {joint.UnsetInOneGoCubicMetres * 1000.0:0.00} L in one go");

@@ -139,7 +139,8 @@ public static class JobResumer
     // What stands beside the doses chosen is the job in one go, not plain doses.
     private static DosingSummary Dosing(PrintStop stop, DosePlan planned, DosePlan doses, Prediction first, Prediction now, RestResult? rest) => new()
     {
-        Corrected = true,
+        Corrected = rest is { Redosed: true },
+        Resumed = true,
         PlainMillilitres = 0.0,
         Plain = DoseFigures.Of(planned, first.Solid),
         Chosen = DoseFigures.Of(doses, now.Solid),

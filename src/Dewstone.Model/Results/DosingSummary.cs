@@ -6,6 +6,9 @@ public sealed record DosingSummary
     /// <summary>Whether the doses were corrected against the real wetting; else they are plain.</summary>
     public required bool Corrected { get; init; }
 
+    /// <summary>Whether the job prints the rest of another after a stop; what stands for plain doses then is that job in one go.</summary>
+    public bool Resumed { get; init; }
+
     /// <summary>The best single dose of a full voxel, to 1 mL, that plain doses are made of, mL.</summary>
     public required double PlainMillilitres { get; init; }
 

@@ -40,6 +40,7 @@ public sealed class UsageTests
     [InlineData("compile")]
     [InlineData("check")]
     [InlineData("limits")]
+    [InlineData("resume")]
     [InlineData("explain")]
     [InlineData("new")]
     [InlineData("schema")]

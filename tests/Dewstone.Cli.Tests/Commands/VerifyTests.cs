@@ -178,7 +178,7 @@ public sealed class VerifyTests : IClassFixture<VerifyTests.Jobs>
             File.WriteAllBytes(file, bytes);
         }
 
-        private static void Replace(string file, string old, string now)
+        internal static void Replace(string file, string old, string now)
         {
             string text = File.ReadAllText(file);
             Assert.Contains(old, text, StringComparison.Ordinal);
@@ -186,7 +186,7 @@ public sealed class VerifyTests : IClassFixture<VerifyTests.Jobs>
             File.WriteAllText(file, text[..at] + now + text[(at + old.Length)..]);
         }
 
-        private static void EditDose(string table)
+        internal static void EditDose(string table)
         {
             string[] rows = File.ReadAllLines(table);
             string[] cells = rows[1].Split(',');
@@ -212,7 +212,7 @@ public sealed class VerifyTests : IClassFixture<VerifyTests.Jobs>
             File.WriteAllText(file, core.ToJsonString() + "\n");
         }
 
-        private static void Manifest(string job, Action<JsonNode> change)
+        internal static void Manifest(string job, Action<JsonNode> change)
         {
             string file = Path.Combine(job, "manifest.json");
             JsonNode manifest = JsonNode.Parse(File.ReadAllText(file))!;
@@ -237,12 +237,12 @@ public sealed class VerifyTests : IClassFixture<VerifyTests.Jobs>
             }
         });
 
-        private static void MendAll(string job)
+        internal static void MendAll(string job)
         {
             string file = Path.Combine(job, "job.json");
             JsonNode core = JsonNode.Parse(File.ReadAllText(file))!;
-            JsonArray tables = core["dose_tables"]!.AsArray();
-            foreach (JsonNode? table in tables.ToArray())
+            foreach ((JsonArray tables, JsonNode? table) in new[] { core["dose_tables"], core["delivered_tables"] }
+                .OfType<JsonArray>().SelectMany(tables => tables.ToArray().Select(table => (tables, table))))
             {
                 if (File.Exists(Path.Combine(job, (string)table!["path"]!)))
                 {

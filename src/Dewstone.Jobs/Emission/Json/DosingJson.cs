@@ -15,7 +15,7 @@ public static class DosingJson
     {
         ArgumentNullException.ThrowIfNull(json);
         ArgumentNullException.ThrowIfNull(dosing);
-        json.WriteString("method", dosing.Corrected ? "corrected" : "plain");
+        json.WriteString("method", dosing.Resumed ? "resumed" : dosing.Corrected ? "corrected" : "plain");
         json.WriteString("like", dosing.LikeFingerprint);
         json.WriteNumber("solves", dosing.Solves);
         json.WriteNumber("misfit_cells_per_voxel", dosing.MisfitCells);

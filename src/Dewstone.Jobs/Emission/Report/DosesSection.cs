@@ -48,9 +48,21 @@ internal static class DosesSection
     private static void Compare(HtmlWriter html, DosingSummary dosing)
     {
         string like = dosing.LikeFingerprint is { } job ? $" They started from the doses of job {job}." : "";
+        if (dosing.Resumed)
+        {
+            html.Add($"<p>The doses are those of job {dosing.LikeFingerprint}{(dosing.Solves == 0 ? "" : $", judged again after the stop in {dosing.Solves} computations of the wetting")}; those given before the stop are fixed.</p>");
+            Figures(html, dosing, "The job in one go beside this one", "#in one go", "#with the stop");
+            return;
+        }
+
         html.Add($"<p>{(dosing.Corrected ? $"The doses were corrected against the wetting they cause, in {dosing.Solves} computations of it.{like}" : "The doses are plain: each voxel's wanted share of one full dose.")} A full voxel of plain doses takes {ReportFigures.Dose(dosing.PlainMillilitres * 100.0)}.</p>");
+        Figures(html, dosing, "Plain doses beside those of this job", "#plain", dosing.Corrected ? "#corrected" : "#this job");
+    }
+
+    private static void Figures(HtmlWriter html, DosingSummary dosing, string caption, string one, string other)
+    {
         DoseFigures plain = dosing.Plain, chosen = dosing.Chosen;
-        ReportTable.Write(html, "Plain doses beside those of this job", ["figure", "#plain", dosing.Corrected ? "#corrected" : "#this job"],
+        ReportTable.Write(html, caption, ["figure", one, other],
         [
             ["water", ReportFigures.Litres(plain.WaterCubicMetres), ReportFigures.Litres(chosen.WaterCubicMetres)],
             ["hardened volume", ReportFigures.Litres(plain.HardenedCubicMetres), ReportFigures.Litres(chosen.HardenedCubicMetres)],

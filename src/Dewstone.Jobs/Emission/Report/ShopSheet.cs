@@ -25,6 +25,7 @@ internal static class ShopSheet
         }
         else
         {
+            Rest(html, job);
             Load(html, job);
         }
 
@@ -55,6 +56,14 @@ internal static class ShopSheet
         }
 
         html.Add($"</ul>");
+    }
+
+    private static void Rest(HtmlWriter html, CompiledJob job)
+    {
+        if (job.Description.Stop is { } stop)
+        {
+            html.Add($"<p><strong>Only the rest of job {stop.JobFingerprint}: goes over the same bin, on after layer {stop.AfterLayer}{(stop.Station > 0 ? $" and station {stop.Station} of the next" : "")}.</strong> The figures are of the whole unit, pause included.</p>");
+        }
     }
 
     private static void Load(HtmlWriter html, CompiledJob job)
