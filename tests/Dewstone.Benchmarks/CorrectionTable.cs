@@ -91,10 +91,10 @@ internal static class CorrectionTable
         TargetField target = Voxelizer.Voxelize(shape, place.Placement!, place.Cells!, Threads, null, CancellationToken.None);
         SurfaceDeviationReport surface = SurfaceDeviation.Measure(
             shape, place.Placement!, target, moisture, bed.SurfaceExponent, bed.Law.Residual, Threads);
-        OpeningPassages passages = new(
-            shape, place.Placement!, SolidField.Of(target, Threads), SolidField.Of(moisture, bed.SurfaceExponent, bed.Law.Residual, Threads));
+        OpeningPassage[] passages = new OpeningPassages(shape, place.Placement!, SolidField.Of(target, Threads))
+            .Measure(SolidField.Of(moisture, bed.SurfaceExponent, bed.Law.Residual, Threads), Threads);
         SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
-        string losses = string.Join(" / ", passages.Measure(Threads).Select(p => p.Clear).Where(c => c.IsTunnel).Select(t => string.Create(CultureInfo.InvariantCulture, $"{t.LossMetres * 1e3:0.0}")));
+        string losses = string.Join(" / ", passages.Select(p => p.Clear).Where(c => c.IsTunnel).Select(t => string.Create(CultureInfo.InvariantCulture, $"{t.LossMetres * 1e3:0.0}")));
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
             $"| {name} | {(correct ? "corrected" : "best plain")} | {surface.MeanMetres * 1e3:0.00} | {surface.Percentile95Metres * 1e3:0.0} | {surface.DeepUnsetShare * 100:0.0000} | {solid.MeanWaterCement:0.000} | {solid.ShareInBand:0.000} | {solid.ShapeMatch:0.0000} | {(surface.HardenedCubicMetres / surface.TargetCubicMetres - 1) * 100:+0.0;-0.0} | {doses.Doses.TotalCentiMillilitres / 1e5:0.0} | {losses} | {doses.History.Count} | {wall:0.0} | {cpu:0.0} |"));

@@ -68,7 +68,7 @@ internal static class InspectionTable
             Time(threads, "distances of the wanted solid", () => SolidField.Of(subject.Target, parallelism));
             Time(threads, "distances of the hardened solid", () => SolidField.Of(subject.Moisture, subject.Bed.SurfaceExponent, 0.0, parallelism));
             Time(threads, "pieces of hardened and loose mix", () => new PredictedSolid(subject.Moisture, hardened, subject.Placement, subject.Job.LooseDensity, parallelism));
-            Time(threads, "clear openings", () => new OpeningPassages(subject.Shape, subject.Placement, wanted, hardened).Measure(parallelism));
+            Time(threads, "clear openings", () => new OpeningPassages(subject.Shape, subject.Placement, wanted).Measure(hardened, parallelism));
             Time(threads, "surface deviation", () => SurfaceDeviation.Measure(
                 subject.Shape, subject.Placement, wanted, hardened, DryPockets.Of(subject.Target, solid.Voids), parallelism));
             Time(threads, "local thickness, all cells", () => LocalThickness.Of(hardened.Distances, hardened.Cells, hardened.Size, parallelism));

@@ -76,8 +76,8 @@ internal static class RegistrationTable
             shape, place.Placement!, target, moisture, bed.SurfaceExponent, bed.Law.Residual, Threads);
         SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
         string losses = string.Join(" / ", new OpeningPassages(
-            shape, place.Placement!, SolidField.Of(target, Threads), SolidField.Of(moisture, bed.SurfaceExponent, bed.Law.Residual, Threads))
-            .Measure(Threads).Select(p => p.Clear).Where(c => c.IsTunnel).Select(t => string.Create(CultureInfo.InvariantCulture, $"{t.LossMetres * 1e3:0.0}")));
+            shape, place.Placement!, SolidField.Of(target, Threads))
+            .Measure(SolidField.Of(moisture, bed.SurfaceExponent, bed.Law.Residual, Threads), Threads).Select(p => p.Clear).Where(c => c.IsTunnel).Select(t => string.Create(CultureInfo.InvariantCulture, $"{t.LossMetres * 1e3:0.0}")));
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
             $"| {name} | {Named(wish)} | {misfit:0.00} | {cost} | {surface.MeanMetres * 1e3:0.00} | {surface.Percentile95Metres * 1e3:0.0} | {surface.DeepUnsetShare * 100:0.0000} | {solid.ShapeMatch:0.0000} | {losses} |"));

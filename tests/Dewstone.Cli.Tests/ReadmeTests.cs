@@ -18,9 +18,9 @@ public sealed partial class ReadmeTests
         await ExampleJob.Value;
         foreach (Match sample in samples)
         {
-            string[] words = [.. sample.Groups["words"].Value.Split(' ').Select(w => w == "out" ? OutputFolder : w)];
+            string[] words = [.. sample.Groups["words"].Value.Split(' ').Select(w => w == "out" || w.StartsWith("out/", StringComparison.Ordinal) ? OutputFolder + w[3..] : w)];
             Words.Answer answer = await RealProgram.RunInAsync(Repository.Root, words[0] == "explain" ? words : [.. words, "--quiet"]);
-            string shown = sample.Groups["output"].Value.Replace(" out/", $" {OutputFolder}/", StringComparison.Ordinal);
+            string shown = OutPath().Replace(sample.Groups["output"].Value, $"{OutputFolder}/");
             Assert.Equal(shown, answer.Output);
         }
     }
@@ -70,6 +70,9 @@ public sealed partial class ReadmeTests
 
     [GeneratedRegex(@"```console\n\$ dewstone (?<words>[^\n]+)\n(?<output>.*?)```", RegexOptions.Singleline | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex SamplePattern();
+
+    [GeneratedRegex("(?<![^ \n])out/", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex OutPath();
 
     [GeneratedRegex(@"^\| (?<code>[0-9]+(, [0-9]+)?) \|", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex ExitCodePattern();

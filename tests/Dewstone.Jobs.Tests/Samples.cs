@@ -158,6 +158,44 @@ internal static class Samples
         Related = [new RelatedPlace(new SourceLocation("/elsewhere/estuary.mix.yaml", 12, 1), null, "the mix")],
     };
 
+    /// <summary>Four trials on 4 cells a voxel side; cell i hardened in i mod 5 of them.</summary>
+    public static TrialsReport Trials()
+    {
+        CellGrid grid = CellGrid.Over(Lattice, 4);
+        return new TrialsReport
+        {
+            Trials = 4,
+            Seed = 1,
+            Grid = grid,
+            Inputs = [new TrialInput("bed temperature", 2.0, "K", "not measured tonight")],
+            Requirements =
+            [
+                new TrialedRequirement
+                {
+                    Nominal = new RequirementResult
+                    {
+                        Id = RequirementIds.MaxMass,
+                        Key = new KeyPath(DescriptionKind.Unit, "require.mass.max"),
+                        Quantity = "mass on the hook at dig-out",
+                        Op = "<=",
+                        Limit = 3.0,
+                        Value = 2.5,
+                        Unit = "kg",
+                    },
+                    Unperturbed = 2.49,
+                    Met = 3,
+                    ShareLow = 0.3,
+                    ShareHigh = 0.95,
+                    Percentile5 = 2.4,
+                    Median = 2.5,
+                    Percentile95 = 3.1,
+                    Driver = new TrialDriver("bed temperature", -0.9),
+                },
+            ],
+            HardenedTrials = [.. Enumerable.Range(0, grid.Count).Select(cell => (ushort)(cell % 5))],
+        };
+    }
+
     public static CompiledJob Build(NeedleTable? needles, Tonight? tonight, IReadOnlyList<Diagnostic> findings)
     {
         DosePlan doses = Doses();

@@ -13,7 +13,13 @@ internal static class CheckCommand
         shared.AddTo(command);
         command.SetAction((parse, cancellation) =>
         {
-            UnitRunner runner = new(shared.Read(parse, world), world) { DrawingOnly = parse.GetValue(drawing) };
+            JobRequest request = shared.Read(parse, world);
+            if (parse.GetValue(drawing) && request.Trials > 0)
+            {
+                throw new UsageException("--drawing stops before wetting, where --trials begin; leave out one of them.");
+            }
+
+            UnitRunner runner = new(request, world) { DrawingOnly = parse.GetValue(drawing) };
             return runner.RunAsync(cancellation);
         });
         return command;

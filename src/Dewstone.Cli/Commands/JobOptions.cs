@@ -13,9 +13,10 @@ internal sealed class JobOptions
 
     private const int LeastCells = 4;
     private const int MostCells = 16;
+    private const int MostTrials = 10000;
 
     private readonly SharedOptions shared = new();
-    private readonly Argument<string[]> units = new("UNIT") { Description = "Unit description, *.unit.yaml; one or more.", Arity = ArgumentArity.OneOrMore };
+    private readonly Argument<string[]> units = new("UNIT") { Description = "Unit description, *.unit.yaml, or a folder of them; one or more.", Arity = ArgumentArity.OneOrMore };
     private readonly Option<string?> mix = File("--mix", "Mix to use instead of the one the unit names.");
     private readonly Option<string?> printer = File("--printer", "Printer to use instead of the one the unit names.");
     private readonly Option<string?> site = File("--site", "Site to use instead of the one the unit names.");
@@ -23,6 +24,9 @@ internal sealed class JobOptions
     private readonly Option<string?> tonight = File("--tonight", "What was measured on the night.");
     private readonly Option<string?> root = Root();
     private readonly Option<int?> cells = Cells();
+    private readonly Option<int?> trials = WholeNumber.Option(
+        "--trials", $"Try the job so often with mix, bed and needles drawn from their spreads, 1 to {MostTrials}.", 1, MostTrials);
+
     private readonly Option<bool> noCorrection = new("--no-correction") { Description = "Plain doses: each voxel's wanted share of the best single dose; for comparison." };
     private readonly Option<string?> like = new("--like") { Description = "Keep this job's placement and start from its doses.", HelpName = "JOB" };
     private readonly Option<string?> sarif = File("--sarif", "Also write the findings as SARIF 2.1.0.");
@@ -39,7 +43,7 @@ internal sealed class JobOptions
     public void AddTo(Command command)
     {
         command.Arguments.Add(units);
-        foreach (Option option in new Option[] { mix, printer, site, needles, tonight, like, noCorrection, root, cells, accept, sarif })
+        foreach (Option option in new Option[] { mix, printer, site, needles, tonight, like, noCorrection, trials, root, cells, accept, sarif })
         {
             command.Options.Add(option);
         }
@@ -60,14 +64,14 @@ internal sealed class JobOptions
             throw new UsageException($"unknown option '{stray}'; put ./ before the name of a file that begins with a dash.");
         }
 
-        if (files.Length > 1 && parse.GetValue(like) is not null)
+        if ((files.Length > 1 || Directory.Exists(files[0])) && parse.GetValue(like) is not null)
         {
             throw new UsageException("--like goes with one unit: each job has doses of its own.");
         }
 
         return new JobRequest
         {
-            Units = files,
+            Units = UnitFiles.Under(files),
             Mix = parse.GetValue(mix),
             Printer = parse.GetValue(printer),
             Site = parse.GetValue(site),
@@ -79,6 +83,7 @@ internal sealed class JobOptions
             Accept = parse.GetValue(accept) ?? [],
             Correct = !parse.GetValue(noCorrection),
             Like = parse.GetValue(like),
+            Trials = parse.GetValue(trials) ?? 0,
             Json = parse.GetValue(shared.Json),
             Quiet = parse.GetValue(shared.Quiet),
             SarifFile = parse.GetValue(sarif),

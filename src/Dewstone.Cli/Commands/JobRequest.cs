@@ -38,6 +38,9 @@ internal sealed record JobRequest
     /// <summary>Correct the doses against the real wetting.</summary>
     public bool Correct { get; init; } = true;
 
+    /// <summary>Trials with perturbed inputs; 0 for none.</summary>
+    public int Trials { get; init; }
+
     /// <summary>Job folder whose placement is kept and whose doses are started from; null to start anew.</summary>
     public string? Like { get; init; }
 

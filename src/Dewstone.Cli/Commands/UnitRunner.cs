@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using Dewstone.Cli.Rendering;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
@@ -9,7 +10,7 @@ using Dewstone.Reading.Job;
 
 namespace Dewstone.Cli.Commands;
 
-/// <summary>Compiles or checks units one after the other and says what came of each.</summary>
+/// <summary>Compiles or checks units, several at a time, and says what came of each.</summary>
 /// <param name="request">What was asked for.</param>
 /// <param name="world">Where to write.</param>
 internal sealed class UnitRunner(JobRequest request, Surroundings world)
@@ -30,17 +31,10 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
     public async Task<int> RunAsync(CancellationToken cancellation)
     {
         RefuseTwins();
-        List<UnitOutcome> outcomes = [];
-        foreach (string file in request.Units)
+        List<UnitOutcome> outcomes = request.Units.Count == 1 ? [await OneAsync(request.Units[0], cancellation).ConfigureAwait(false)] : await AllAsync(cancellation).ConfigureAwait(false);
+        if (!request.Json && outcomes.Count > 1)
         {
-            string label = Path.GetFileName(file);
-            UnitOutcome outcome = await ProgressDisplay.RunAsync(world, request.Quiet, label, progress => Run(file, progress, cancellation)).ConfigureAwait(false);
-            outcomes.Add(outcome);
-            if (!request.Json)
-            {
-                string text = OutcomeText.Of(outcome, world.Colour, request.Quiet);
-                await world.Output.WriteAsync(outcomes.Count > 1 ? "\n" + text : text).ConfigureAwait(false);
-            }
+            await world.Output.WriteAsync("\n" + OutcomeText.Summary(outcomes)).ConfigureAwait(false);
         }
 
         int code = ExitCode.Combine([.. outcomes.Select(o => o.ExitCode)]);
@@ -58,7 +52,62 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
         return code;
     }
 
-    private UnitOutcome Run(string file, IProgress<Progress> progress, CancellationToken cancellation)
+    private async Task<UnitOutcome> OneAsync(string file, CancellationToken cancellation)
+    {
+        UnitOutcome outcome = await ProgressDisplay.RunAsync(
+            world, request.Quiet, Path.GetFileName(file), progress => Run(file, request.Parallelism, progress, cancellation)).ConfigureAwait(false);
+        await TellAsync(outcome, first: true).ConfigureAwait(false);
+        return outcome;
+    }
+
+    // Several units at a time, each on its share of the threads; told in the order asked for, as soon as each and all before it are done.
+    private async Task<List<UnitOutcome>> AllAsync(CancellationToken cancellation)
+    {
+        int atOnce = Math.Min(request.Units.Count, request.Parallelism.Threads);
+        Parallelism share = new(Math.Max(1, request.Parallelism.Threads / atOnce));
+        UnitOutcome?[] done = new UnitOutcome?[request.Units.Count];
+        int finished = 0;
+        return await ProgressDisplay.RunAsync(world, request.Quiet, $"{done.Length} units", progress =>
+        {
+            int told = 0;
+            Lock gate = new();
+            try
+            {
+                Parallel.For(0, done.Length, new ParallelOptions { MaxDegreeOfParallelism = atOnce, CancellationToken = cancellation }, i =>
+                {
+                    UnitOutcome outcome = Run(request.Units[i], share, new Progress<Progress>(), cancellation);
+                    lock (gate)
+                    {
+                        done[i] = outcome;
+                        finished++;
+                        progress.Report(new Progress("units", (double)finished / done.Length, $"{finished} of {done.Length} done"));
+                        while (told < done.Length && done[told] is { } next)
+                        {
+                            TellAsync(next, told == 0).GetAwaiter().GetResult();
+                            told++;
+                        }
+                    }
+                });
+            }
+            catch (AggregateException several)
+            {
+                ExceptionDispatchInfo.Throw(several.InnerExceptions[0]);
+            }
+
+            return done.Select(outcome => outcome!).ToList();
+        }).ConfigureAwait(false);
+    }
+
+    private async Task TellAsync(UnitOutcome outcome, bool first)
+    {
+        if (!request.Json)
+        {
+            string text = OutcomeText.Of(outcome, world.Colour, request.Quiet);
+            await world.Output.WriteAsync(first ? text : "\n" + text).ConfigureAwait(false);
+        }
+    }
+
+    private UnitOutcome Run(string file, Parallelism threads, IProgress<Progress> progress, CancellationToken cancellation)
     {
         cancellation.ThrowIfCancellationRequested();
         if (OutputFolder is { } folder && JobFolderWriter.Examine(folder, JobFolder.NameOf(file)) is { } obstacle)
@@ -88,10 +137,11 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
             Correct = request.Correct,
             Like = like,
             DrawingOnly = DrawingOnly,
+            Trials = request.Trials,
             Accept = request.Accept,
             ToolVersion = ToolVersion.Text,
         };
-        CompileResult compiled = JobCompiler.Compile(read, options, request.Parallelism, progress, cancellation);
+        CompileResult compiled = JobCompiler.Compile(read, options, threads, progress, cancellation);
         UnitOutcome outcome = new()
         {
             File = file,
@@ -100,7 +150,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
             Job = compiled.Job,
             ExitCode = compiled.InputAtFault ? ExitCode.InputAtFault : compiled.Job is { Held: true } ? ExitCode.No : ExitCode.Done,
         };
-        return OutputFolder is null || compiled.Job is null ? outcome : Write(outcome, compiled.Job, read, progress, cancellation);
+        return OutputFolder is null || compiled.Job is null ? outcome : Write(outcome, compiled.Job, read, threads, progress, cancellation);
     }
 
     private static EarlierJob? ReadEarlier(string folder, DiagnosticBag findings)
@@ -109,7 +159,8 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
         return EarlierJobReader.Read(folder, findings);
     }
 
-    private UnitOutcome Write(UnitOutcome outcome, CompiledJob job, ReadResult read, IProgress<Progress> progress, CancellationToken cancellation)
+    private UnitOutcome Write(
+        UnitOutcome outcome, CompiledJob job, ReadResult read, Parallelism threads, IProgress<Progress> progress, CancellationToken cancellation)
     {
         progress.Report(new Progress("files", 1.0));
         JobFolderOutcome written = JobFolderWriter.Write(
@@ -118,7 +169,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
                 OutputFolder = OutputFolder!,
                 Name = JobFolder.NameOf(outcome.File),
                 Held = job.Held,
-                Files = JobFiles.Of(job, read.Sources.BelowRoot, WithField, request.Parallelism, cancellation),
+                Files = JobFiles.Of(job, read.Sources.BelowRoot, WithField, threads, cancellation),
             },
             cancellation);
         return outcome with

@@ -84,5 +84,11 @@ internal static class OutcomeJson
         json.WriteStartObject("dosing");
         DosingJson.Write(json, job.Dosing);
         json.WriteEndObject();
+        if (job.Trials is { } trials)
+        {
+            json.WriteStartObject("trials");
+            TrialsJson.Write(json, trials);
+            json.WriteEndObject();
+        }
     }
 }

@@ -30,10 +30,25 @@ internal static class OutcomeText
 
             Requirements(text, job);
             Load(text, job);
+            foreach (string line in job.Trials is { } trials ? TrialsText.Of(trials) : [])
+            {
+                Line(text, "trials", line);
+            }
         }
 
         text.Append(Verdict(outcome)).Append('\n');
         return text.ToString();
+    }
+
+    /// <summary>One line over several units.</summary>
+    /// <param name="outcomes">What came of them.</param>
+    /// <returns>Plain text.</returns>
+    public static string Summary(IReadOnlyList<UnitOutcome> outcomes)
+    {
+        int good = outcomes.Count(o => o.ExitCode == ExitCode.Done), held = outcomes.Count(o => o.Job is { Held: true });
+        int errors = outcomes.Sum(o => o.Count(Severity.Error)), warnings = outcomes.Sum(o => o.Count(Severity.Warning));
+        string rest = outcomes.Count - good - held > 0 ? $", {outcomes.Count - good - held} with input at fault or not written" : "";
+        return $"{outcomes.Count} units: {good} good, {held} held{rest} ({Plural(errors, "error")}, {Plural(warnings, "warning")})\n";
     }
 
     private static string Verdict(UnitOutcome outcome)
@@ -81,7 +96,8 @@ internal static class OutcomeText
 
     private static void Line(StringBuilder text, string word, string what) => text.Append($"  {word,-16} {what}\n");
 
-    private static string Figure(double value, string unit) => unit switch
+    /// <summary>A figure of a requirement, for people.</summary>
+    internal static string Figure(double value, string unit) => unit switch
     {
         "1" => $"{value:0.###}",
         "%" => $"{value:0.0} %",

@@ -27,7 +27,7 @@ public static class PhaseSearch
     public static (int Each, int Last) ManySolves { get; } = (4, 10);
 
     private const double HopelessShare = 0.10;
-    private const int LastPlaces = 2;
+    private const int LastPlaces = 3;
 
     /// <summary>Searches.</summary>
     /// <param name="start">Not moved, and the way of layering to begin with.</param>

@@ -14,6 +14,9 @@ public static class StrayDoses
     /// <summary>Wanted share of a voxel from which a dose is never left out, 1: what is wanted there must be seen to be missing.</summary>
     public const double WantedShare = 0.5;
 
+    /// <summary>Times the least that counts as the least: pump steps and offsets round it up.</summary>
+    public const double LeastTimes = 1.1;
+
     /// <summary>Leaves out stray doses.</summary>
     /// <param name="doses">The doses.</param>
     /// <param name="fractions">Wanted share of each voxel; index order of the lattice.</param>
@@ -61,6 +64,30 @@ public static class StrayDoses
         }
 
         return any ? new DosePlan { Lattice = lattice, Steps = steps, CentiMillilitres = delivered } : null;
+    }
+
+    /// <summary>Leaves out doses at the needle's least in voxels that are hardly wanted: they set little balls on the unit's skin.</summary>
+    /// <param name="doses">The doses.</param>
+    /// <param name="fractions">Wanted share of each voxel; index order of the lattice.</param>
+    /// <param name="limits">Limits of a dose.</param>
+    /// <returns>The doses without them; null when there are none.</returns>
+    public static DosePlan? WithoutLeast(DosePlan doses, IReadOnlyList<double> fractions, DoseLimits limits)
+    {
+        ArgumentNullException.ThrowIfNull(doses);
+        ArgumentNullException.ThrowIfNull(fractions);
+        ArgumentNullException.ThrowIfNull(limits);
+        int[] steps = [.. doses.Steps], delivered = [.. doses.CentiMillilitres];
+        double most = LeastTimes * limits.LeastMillilitres * 100.0;
+        bool any = false;
+        for (int index = 0; index < steps.Length; index++)
+        {
+            if (delivered[index] > 0 && delivered[index] <= most && fractions[index] < WantedShare)
+            {
+                (steps[index], delivered[index], any) = (0, 0, true);
+            }
+        }
+
+        return any ? new DosePlan { Lattice = doses.Lattice, Steps = steps, CentiMillilitres = delivered } : null;
     }
 
     private static int Cell(Lattice lattice, CellGrid grid, int index)

@@ -40,7 +40,7 @@ public static class Inspector
         SolidField wanted = SolidField.Of(target, parallelism);
         SolidField hardened = SolidField.Of(moisture, surfaceExponent, job.Mix.Wetting.Residual, parallelism);
         PredictedSolid solid = new(moisture, hardened, placement, job.LooseDensity, parallelism);
-        OpeningPassage[] passages = new OpeningPassages(shape, placement, wanted, hardened).Measure(parallelism);
+        OpeningPassage[] passages = new OpeningPassages(shape, placement, wanted).Measure(hardened, parallelism);
         Checked<LoosePiecesReport>? loose = null;
         Checked<WallReport>? wall = null;
         Checked<TrappedMixReport>? trapped = null;

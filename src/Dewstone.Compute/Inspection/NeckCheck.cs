@@ -31,6 +31,18 @@ internal static class NeckCheck
             return new Checked<WallReport>(report, [], []);
         }
 
+        (RequirementResult result, IReadOnlyList<ThinPlace> places) = Judge(job, solid, wall);
+        report = report with { LeastNeckMetres = result.Value, ThinPlaces = places };
+        return new Checked<WallReport>(report, [result], places.Count == 0 ? [] : [Thin(places, result)]);
+    }
+
+    /// <summary>Judges the wall alone.</summary>
+    /// <param name="job">Unit and printer.</param>
+    /// <param name="solid">Predicted solid.</param>
+    /// <param name="wall">The wall asked for, metres.</param>
+    /// <returns>The requirement, and the places thinner than the wall.</returns>
+    public static (RequirementResult Result, IReadOnlyList<ThinPlace> Places) Judge(JobDescription job, PredictedSolid solid, double wall)
+    {
         double crumb = LoosePieceCheck.Crumb(job.Printer.Needle, solid.Moisture);
         IReadOnlyList<ThinPlace> places = ThinPlaces.Of(solid, wall, crumb);
         double least = places.Count > 0 ? places[0].ThicknessMetres : wall;
@@ -39,7 +51,6 @@ internal static class NeckCheck
             least = Beyond[i] * wall;
         }
 
-        report = report with { LeastNeckMetres = least, ThinPlaces = places };
         RequirementResult result = new()
         {
             Id = RequirementIds.MinWall,
@@ -50,7 +61,7 @@ internal static class NeckCheck
             Value = least,
             Unit = "m",
         };
-        return new Checked<WallReport>(report, [result], places.Count == 0 ? [] : [Thin(places, result)]);
+        return (result, places);
     }
 
     private static Diagnostic Thin(IReadOnlyList<ThinPlace> places, RequirementResult result)

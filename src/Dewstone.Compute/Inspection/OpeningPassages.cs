@@ -11,30 +11,34 @@ namespace Dewstone.Compute.Inspection;
 /// A ball keeps its centre in the opening as described. Through a tunnel it goes from the mouth at one end (all of the opening outside the box less one
 /// cell) to that at the other; into a cavity from its mouth (outside the box, or in a tunnel or formed cavity that it meets) to its innermost cells.
 /// </remarks>
-internal sealed class OpeningPassages(ReefShape shape, UnitPlacement placement, SolidField wanted, SolidField hardened)
+internal sealed class OpeningPassages(ReefShape shape, UnitPlacement placement, SolidField wanted)
 {
     /// <summary>Share of the greatest depth from which a cell is one of the innermost.</summary>
     private const float CoreShare = 0.75f;
 
-    private readonly CellGrid grid = hardened.Grid;
+    private readonly CellGrid grid = wanted.Grid;
 
     /// <summary>Measures all openings.</summary>
+    /// <param name="hardened">The hardened solid, on the cells of the wanted one.</param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
     /// <returns>One an opening, in the shape's order.</returns>
-    public OpeningPassage[] Measure(Parallelism parallelism)
+    public OpeningPassage[] Measure(SolidField hardened, Parallelism parallelism)
     {
         var found = new OpeningPassage[shape.Named.Count];
         Chunks.Run(found.Length, 1, parallelism, (first, end) =>
         {
             for (int opening = first; opening < end; opening++)
             {
-                found[opening] = Measure(opening);
+                found[opening] = Way(opening).Through(hardened);
             }
         });
         return found;
     }
 
-    private OpeningPassage Measure(int opening)
+    /// <summary>The way through an opening as drawn, ready to be measured in any hardened solid.</summary>
+    /// <param name="opening">Index among the shape's openings.</param>
+    /// <returns>The way.</returns>
+    public OpeningWay Way(int opening)
     {
         ShapeOpening named = shape.Named[opening];
         bool isTunnel = named.Tunnel >= 0;
@@ -49,21 +53,21 @@ internal sealed class OpeningPassages(ReefShape shape, UnitPlacement placement, 
         };
         if (RegionCells.Of(new OpeningRegion(shape, opening), placement, grid) is not { } cells)
         {
-            return new OpeningPassage(clear, 0, default, default, 0.0);
+            return new OpeningWay(placement, new OpeningPassage(clear, 0, default, default, 0.0));
         }
 
         byte[] mouths = Mouths(opening, cells, isTunnel);
         ComponentMap pieces = Components.Label(mouths, cells.Window, Phase.Set, Connectivity.FacesEdgesCorners, new Parallelism(1));
         byte[] regions = isTunnel ? Ends(cells, mouths, pieces) : WithCore(cells, mouths);
-        Passage? drawn = ClearWidth.Measure(cells, regions, wanted), predicted = ClearWidth.Measure(cells, regions, hardened);
-        return new OpeningPassage(
-            clear with
-            {
-                WantedMetres = drawn?.Width ?? 0.0,
-                PredictedMetres = predicted?.Width ?? 0.0,
-                Narrowest = (predicted ?? drawn) is { } narrow ? UnitPoint(cells, narrow.NarrowestCell) : null,
-            },
-            pieces.Pieces.Count, Mean(cells, mouths, 1), Mean(cells, regions, PercolatingWidth.To), Lowest(cells));
+        Passage? drawn = ClearWidth.Measure(cells, regions, wanted);
+        clear = clear with
+        {
+            WantedMetres = drawn?.Width ?? 0.0,
+            Narrowest = drawn is { } narrow ? UnitPoint(cells, narrow.NarrowestCell) : null,
+        };
+        OpeningPassage passage = new(
+            clear, pieces.Pieces.Count, Mean(cells, mouths, 1), Mean(cells, regions, PercolatingWidth.To), double.PositiveInfinity);
+        return new OpeningWay(placement, passage, cells, regions);
     }
 
     // 1 in the cells of the opening's mouths.
@@ -160,18 +164,6 @@ internal sealed class OpeningPassages(ReefShape shape, UnitPlacement placement, 
         return count == 0 ? default : sum * (1.0 / count);
     }
 
-    private double Lowest(RegionCells cells)
-    {
-        double lowest = double.PositiveInfinity;
-        for (int cell = 0; cell < cells.Depths.Length; cell++)
-        {
-            bool isLoose = cells.Depths[cell] > 0f && hardened.Distances[cells.InGrid(cell)] > 0f;
-            lowest = isLoose ? Math.Min(lowest, UnitPoint(cells, cell).Z) : lowest;
-        }
-
-        return lowest;
-    }
-
     private bool IsInside(Point3 p)
     {
         double level = grid.CellMetres, upright = grid.CellHeightMetres;
@@ -179,9 +171,5 @@ internal sealed class OpeningPassages(ReefShape shape, UnitPlacement placement, 
             && p.X <= shape.Box.X - level && p.Y <= shape.Box.Y - level && p.Z <= shape.Box.Z - upright;
     }
 
-    private Point3 UnitPoint(RegionCells cells, int cell)
-    {
-        int there = cells.InGrid(cell);
-        return placement.ToUnit(grid.Centre(there % grid.Nx, there / grid.Nx % grid.Ny, there / (grid.Nx * grid.Ny)));
-    }
+    private Point3 UnitPoint(RegionCells cells, int cell) => placement.ToUnit(cells.Centre(grid, cell));
 }

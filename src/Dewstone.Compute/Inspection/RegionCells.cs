@@ -84,6 +84,13 @@ internal sealed class RegionCells
     public int InGrid(int cell) =>
         all.Index(firstX + cell % Window.Nx, firstY + cell / Window.Nx % Window.Ny, firstZ + cell / Window.Plane);
 
+    /// <summary>Centre of a cell of the window.</summary>
+    /// <param name="grid">The cells of the grid.</param>
+    /// <param name="cell">Flat index in the window.</param>
+    /// <returns>Metres, printer frame.</returns>
+    public Point3 Centre(CellGrid grid, int cell) =>
+        grid.Centre(firstX + cell % Window.Nx, firstY + cell / Window.Nx % Window.Ny, firstZ + cell / Window.Plane);
+
     private bool Fill<TRegion>(TRegion region, UnitPlacement placement, CellGrid grid, int x0, int y0, int z0)
         where TRegion : struct, IRegion
     {

@@ -15,6 +15,9 @@ public sealed record CompileOptions
     /// <summary>Correct the doses against the real wetting; false for plain doses.</summary>
     public bool Correct { get; init; } = true;
 
+    /// <summary>Trials with perturbed inputs, 1 to 10000; 0 for none.</summary>
+    public int Trials { get; init; }
+
     /// <summary>Job whose placement is kept and whose doses are started from; null to start anew.</summary>
     public EarlierJob? Like { get; init; }
 

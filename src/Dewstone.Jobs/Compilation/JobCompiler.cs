@@ -68,24 +68,20 @@ public static class JobCompiler
         }
 
         findings.AddRange(LimitsCheck.Window(job, lattice, dosing.Nominal.ClosingMillilitres));
-        IReadOnlyList<Diagnostic> tooSmall = [];
+        IReadOnlyList<Diagnostic> tooSmall = [], pruned = [];
         SolidSummary? plain = null;
         Prediction predicted = null!;
+        DoseResult found = dosing;
         // One wetting leaves a second thread idle half the time; these three need nothing of each other.
         Parallel.Invoke(
             new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, parallelism.Threads), CancellationToken = cancellation },
-            () => predicted = Prediction.Of(job, dosing.Doses, target, parallelism, progress, cancellation),
-            () => plain = options.Correct ? Prediction.Of(job, dosing.Plain, target, parallelism, null, cancellation).Solid : null,
-            () => tooSmall = LimitsCheck.Features(job, shape.Shape, lattice.ShiftedLayers, dosing.Nominal.ClosingMillilitres, parallelism, cancellation));
+            () => (dosing, predicted, pruned) = options.Correct
+                ? DosePruning.Apply(job, found, target, parallelism, progress, cancellation)
+                : (found, Prediction.Of(job, found.Doses, target, parallelism, progress, cancellation), []),
+            () => plain = options.Correct ? Prediction.Of(job, found.Plain, target, parallelism, null, cancellation).Solid : null,
+            () => tooSmall = LimitsCheck.Features(job, shape.Shape, lattice.ShiftedLayers, found.Nominal.ClosingMillilitres, parallelism, cancellation));
         findings.AddRange(tooSmall);
-        if (StrayDoses.Without(dosing.Doses, dosing.VoxelFractions, predicted.Moisture, parallelism) is { } joined)
-        {
-            int left = dosing.Doses.CentiMillilitres.Zip(joined.CentiMillilitres).Count(d => d.First != d.Second);
-            findings.AddRange([WettingFindings.StrayDoses.At($"{left} doses would have set lumps of their own and were left out", "nothing to do", new KeyPath(DescriptionKind.Unit, "box"))]);
-            dosing = dosing with { Doses = joined };
-            predicted = Prediction.Of(job, joined, target, parallelism, progress, cancellation);
-        }
-
+        findings.AddRange(pruned);
         findings.AddRange(WaterCheck.Check(placement, lattice, predicted.Moisture));
         findings.AddRange(BlockedNeedleCheck.Check(job, shape.Shape, placement, lattice, target, predicted.Moisture));
         DosingSummary dosingSummary = DoseComparison.Summary(dosing, predicted.Solid, plain, options);
@@ -96,6 +92,23 @@ public static class JobCompiler
         InspectionReport inspection = Inspector.Inspect(
             job, shape.Shape, placement, target, predicted.Moisture, predicted.Solid, predicted.SurfaceExponent, parallelism, cancellation);
         findings.AddRange(inspection.Findings);
+        IReadOnlyList<RequirementResult> judged = findings.Place([.. requirements.Results, .. inspection.Requirements]);
+        TrialsReport? trials = options.Trials == 0 ? null : TrialsStudy.Run(
+            new TrialsQuestion
+            {
+                Job = job,
+                Shape = shape.Shape,
+                Placement = placement,
+                Doses = dosing.Doses,
+                Timeline = predicted.Timeline,
+                Schedule = predicted.Schedule,
+                Requirements = judged,
+                Trials = options.Trials,
+                Spreads = TrialSpreads.Of(job),
+                Cells = Math.Min(TrialsQuestion.DefaultCells, options.CellsPerVoxel),
+            },
+            parallelism, progress, cancellation);
+        findings.AddRange(trials is null ? [] : TrialsCheck.Check(trials));
 
         CompiledJob compiled = new()
         {
@@ -112,7 +125,8 @@ public static class JobCompiler
             Solid = predicted.Solid,
             Estimate = predicted.Estimate,
             Inspection = inspection,
-            Requirements = findings.Place([.. requirements.Results, .. inspection.Requirements]),
+            Trials = trials,
+            Requirements = judged,
             Findings = findings.Items,
             Accepted = options.Accept,
             Inputs = read.Inputs,

@@ -34,6 +34,11 @@ public static class JobDataEmitter
             files.Add(RawFieldEmitter.Emit(job.Moisture, settings.Parallelism, cancellationToken));
         }
 
+        if (job.Trials is { } trials)
+        {
+            files.AddRange(TrialsEmitter.Emit(trials, settings.Parallelism, cancellationToken));
+        }
+
         return new JobData(files, Fingerprint.Of(core.Bytes.Span), JobCoreEmitter.DesignOf(job.Description.Unit));
     }
 }

@@ -11,6 +11,7 @@ internal static class SchemaCheck
     private static readonly (string File, string Schema)[] Kinds =
     [
         (JobCoreEmitter.Path, "job.schema.json"), (ManifestEmitter.Path, "manifest.schema.json"), (EstimateEmitter.Path, "estimate.schema.json"),
+        (TrialsEmitter.FiguresPath, "trials.schema.json"),
     ];
 
     /// <summary>Checks the files; one that is missing is passed over, since it is named elsewhere.</summary>

@@ -105,7 +105,7 @@ public static class WettingFindings
     /// <summary>Doses left out because they would set lumps of their own.</summary>
     public static FindingKind StrayDoses { get; } = new(
         "DW3016", Severity.Note, "Stray doses left out",
-        "Some doses, for slivers of a rounded edge or of the relief, would have set lumps that hang on nothing. They were left out and the solid predicted again.",
+        "Some doses, for slivers of a rounded edge or of the relief, would have set lumps that hang on nothing, or little balls on the unit's skin where a needle cannot give less. They were left out and the solid predicted again; the second kind only where the match with the drawing does not suffer.",
         "A lump of one dose falls off when the unit is dug out and ends in the loose mix that is spread again.",
         "Nothing to do.");
 

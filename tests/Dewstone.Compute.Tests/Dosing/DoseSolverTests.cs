@@ -38,10 +38,8 @@ public sealed class DoseSolverTests
     private static double Loss(JobDescription job, TargetField target, MoistureResult moisture)
     {
         BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
-        OpeningPassages passages = new(
-            ReefShapeBuilder.Build(job.Unit).Shape, Place(job, 8).Placement!, SolidField.Of(target, Two),
-            SolidField.Of(moisture, bed.SurfaceExponent, bed.Law.Residual, Two));
-        return passages.Measure(Two)[0].Clear.LossMetres;
+        OpeningPassages passages = new(ReefShapeBuilder.Build(job.Unit).Shape, Place(job, 8).Placement!, SolidField.Of(target, Two));
+        return passages.Measure(SolidField.Of(moisture, bed.SurfaceExponent, bed.Law.Residual, Two), Two)[0].Clear.LossMetres;
     }
 
     internal static (TargetField Target, MoistureResult Moisture, SurfaceDeviationReport Surface, SolidSummary Solid) Judge(JobDescription job, DosePlan doses)

@@ -48,4 +48,14 @@ public sealed class StrayDosesTests
 
     [Fact]
     public void Dose_that_joins_the_unit_stays() => Assert.Null(Without("####..", "####..", 1, 1, 1, 0.1, 0, 0));
+
+    [Fact]
+    public void Least_doses_in_voxels_hardly_wanted_are_left_out_and_no_others()
+    {
+        DosePlan doses = new() { Lattice = Lattice, Steps = [20, 20, 22, 23, 300, 0], CentiMillilitres = [200, 200, 220, 230, 3000, 0] };
+        DoseLimits limits = DoseLimits.Of(Samples.Job(), Lattice);
+        DosePlan? left = StrayDoses.WithoutLeast(doses, [0.3, 0.6, 0.3, 0.3, 0.1, 0.0], limits);
+        Assert.Equal([0, 200, 0, 230, 3000, 0], left!.CentiMillilitres);
+        Assert.Null(StrayDoses.WithoutLeast(doses, [0.6, 0.6, 0.6, 0.3, 0.1, 0.0], limits));
+    }
 }

@@ -32,8 +32,8 @@ public sealed class OpeningPassagesTests
                 double plug = plugged ? Math.Abs(inUnit.X - box.X / 2.0) - 0.02 : double.PositiveInfinity;
                 return Math.Min(shape.SignedDistance(inUnit) - grown, Math.Max(plug, FrontFields.Ball(inUnit, new Point3(box.X / 2.0, at.Y, at.Z), 0.1)));
             });
-        OpeningPassages passages = new(shape, placement, SolidField.Of(target, Two), SolidField.Of(moisture, 1, 0.0, Two));
-        return Assert.Single(passages.Measure(Two)).Clear;
+        OpeningPassages passages = new(shape, placement, SolidField.Of(target, Two));
+        return Assert.Single(passages.Measure(SolidField.Of(moisture, 1, 0.0, Two), Two)).Clear;
     }
 
     /// <summary>17 cells wide, its centre line through cell centres.</summary>

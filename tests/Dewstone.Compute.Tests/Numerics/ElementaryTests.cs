@@ -30,6 +30,30 @@ public sealed class ElementaryTests
     [InlineData(double.NaN)]
     public void Exp_out_of_range_is_refused(double x) => Assert.Throws<ArgumentOutOfRangeException>(() => Elementary.Exp(x));
 
+    // Against the library's logarithm: relative error, from the smallest normal number up and close about 1.
+    [Fact]
+    public void Log_is_the_librarys_to_a_relative_error_below_1e15()
+    {
+        double worst = 0.0;
+        for (int i = 0; i < 100_000; i++)
+        {
+            double wide = Math.Exp(-708.0 + 1416.0 * i / 100_000), near = 1.0 + (i - 50_000) * 1e-6;
+            worst = wide == 1.0 ? worst : Math.Max(worst, Math.Abs(Elementary.Log(wide) / Math.Log(wide) - 1.0));
+            worst = near == 1.0 ? worst : Math.Max(worst, Math.Abs(Elementary.Log(near) / Math.Log(near) - 1.0));
+        }
+
+        Assert.InRange(worst, 0.0, 1e-15);
+        Assert.Equal(0.0, Elementary.Log(1.0));
+    }
+
+    [Theory]
+    [InlineData(0.0)]
+    [InlineData(-1.0)]
+    [InlineData(1e-310)]
+    [InlineData(double.PositiveInfinity)]
+    [InlineData(double.NaN)]
+    public void Log_out_of_range_is_refused(double x) => Assert.Throws<ArgumentOutOfRangeException>(() => Elementary.Log(x));
+
     [Theory]
     [InlineData(3.0, 0, 1.0)]
     [InlineData(3.0, 1, 3.0)]

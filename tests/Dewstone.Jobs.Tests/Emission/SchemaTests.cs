@@ -30,6 +30,7 @@ public sealed class SchemaTests
     [InlineData("job")]
     [InlineData("manifest")]
     [InlineData("estimate")]
+    [InlineData("trials")]
     public void Every_member_of_a_written_file_is_needed(string file)
     {
         CompiledJob job = Full();
@@ -85,7 +86,7 @@ public sealed class SchemaTests
             Strength = new StrengthLaw { Measured = [new MeasuredStrength(new Duration(604800.0), new Temperature(20.0), new Pressure(12.4e6))] },
             Wetting = new ExponentialLaw { AtSaturation = new Diffusivity(1.5e-5), Exponent = 8 },
         };
-        return job with { Description = job.Description with { Site = site, Unit = unit, Mix = mix } };
+        return job with { Trials = Samples.Trials(), Description = job.Description with { Site = site, Unit = unit, Mix = mix } };
     }
 
     private static IEnumerable<(string File, EmittedFile Written)> Files(CompiledJob job)
@@ -93,6 +94,11 @@ public sealed class SchemaTests
         JobData data = JobDataEmitter.Emit(job, Samples.Settings);
         yield return ("job", data.Files[0]);
         yield return ("estimate", data.Files.Single(file => file.RelativePath == EstimateEmitter.Path));
+        if (job.Trials is not null)
+        {
+            yield return ("trials", data.Files.Single(file => file.RelativePath == TrialsEmitter.FiguresPath));
+        }
+
         yield return ("manifest", ManifestEmitter.Emit(job, data, data.Files, Samples.Settings.NameOfFile));
     }
 

@@ -6,7 +6,7 @@ using Dewstone.Model.Results;
 namespace Dewstone.Jobs.Emission.Pictures;
 
 /// <summary>
-/// The pictures of a job folder: a plate for each layer, the unit growing, the unit outside, cut open, and its voids as the body. All show
+/// The pictures of a job folder: a plate for each layer, the unit growing, the unit outside, cut open, and its voids as the body, and where trials differ. But for the last, all show
 /// the predicted solid, as the water made it; nothing in them depends on the number of threads.
 /// </summary>
 internal static class PictureSet
@@ -19,7 +19,7 @@ internal static class PictureSet
     /// <param name="surface">Its predicted solid.</param>
     /// <param name="parallelism">Threads to use; no picture depends on them.</param>
     /// <param name="cancellation">Looked at before each picture.</param>
-    /// <returns>The files, in a fixed order: growing picture, outside, cut open, voids, plates from the lowest layer.</returns>
+    /// <returns>The files, in a fixed order: growing picture, outside, cut open, voids, doubt where there are trials, plates from the lowest layer.</returns>
     public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, HardeningSurface surface, Parallelism parallelism, CancellationToken cancellation)
     {
         Body solid = new(SmoothedLevel.Of(surface, parallelism), surface.Grid, parallelism);
@@ -35,6 +35,7 @@ internal static class PictureSet
             () => new EmittedFile(Unit, PngFile.Write(outside)),
             () => new EmittedFile("cutaway.png", PngFile.Write(cutOpen)),
             () => new EmittedFile("voids.png", PngFile.Write(voids)),
+            .. job.Trials is { } trials ? [() => new EmittedFile(DoubtPicture.Path, PngFile.Write(DoubtPicture.Draw(job, trials)))] : Array.Empty<Func<EmittedFile>>(),
             .. Enumerable.Range(0, job.Lattice.Layers).Select<int, Func<EmittedFile>>(layer => () =>
                 new EmittedFile($"layers/layer-{layer + 1:000}.png", PngFile.Write(PlateEmitter.Draw(subject, layer)))),
         ];
