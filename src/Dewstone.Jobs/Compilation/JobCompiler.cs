@@ -68,25 +68,20 @@ public static class JobCompiler
         }
 
         findings.AddRange(LimitsCheck.Window(job, lattice, dosing.Nominal.ClosingMillilitres));
-        DosePlan? skinless = options.Correct ? StrayDoses.WithoutLeast(dosing.Doses, dosing.VoxelFractions, dosing.Limits) : null;
-        IReadOnlyList<Diagnostic> tooSmall = [];
+        IReadOnlyList<Diagnostic> tooSmall = [], pruned = [];
         SolidSummary? plain = null;
         Prediction predicted = null!;
-        Prediction? withoutLeast = null;
-        // One wetting leaves a second thread idle half the time; these four need nothing of each other.
+        DoseResult found = dosing;
+        // One wetting leaves a second thread idle half the time; these three need nothing of each other.
         Parallel.Invoke(
             new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, parallelism.Threads), CancellationToken = cancellation },
-            () => predicted = Prediction.Of(job, dosing.Doses, target, parallelism, progress, cancellation),
-            () => withoutLeast = skinless is null ? null : Prediction.Of(job, skinless, target, parallelism, null, cancellation),
-            () => plain = options.Correct ? Prediction.Of(job, dosing.Plain, target, parallelism, null, cancellation).Solid : null,
-            () => tooSmall = LimitsCheck.Features(job, shape.Shape, lattice.ShiftedLayers, dosing.Nominal.ClosingMillilitres, parallelism, cancellation));
+            () => (dosing, predicted, pruned) = options.Correct
+                ? DosePruning.Apply(job, found, target, parallelism, progress, cancellation)
+                : (found, Prediction.Of(job, found.Doses, target, parallelism, progress, cancellation), []),
+            () => plain = options.Correct ? Prediction.Of(job, found.Plain, target, parallelism, null, cancellation).Solid : null,
+            () => tooSmall = LimitsCheck.Features(job, shape.Shape, lattice.ShiftedLayers, found.Nominal.ClosingMillilitres, parallelism, cancellation));
         findings.AddRange(tooSmall);
-        if (options.Correct)
-        {
-            (dosing, predicted, IReadOnlyList<Diagnostic> pruned) = DosePruning.Apply(job, dosing, predicted, skinless, withoutLeast, target, parallelism, progress, cancellation);
-            findings.AddRange(pruned);
-        }
-
+        findings.AddRange(pruned);
         findings.AddRange(WaterCheck.Check(placement, lattice, predicted.Moisture));
         findings.AddRange(BlockedNeedleCheck.Check(job, shape.Shape, placement, lattice, target, predicted.Moisture));
         DosingSummary dosingSummary = DoseComparison.Summary(dosing, predicted.Solid, plain, options);
