@@ -1,7 +1,6 @@
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Model.Description;
-using Dewstone.Model.Results;
 using Dewstone.Reading.Job;
 
 namespace Dewstone.Jobs.Resuming;
