@@ -1,6 +1,5 @@
 using System.Text;
 using Dewstone.Cli.Commands;
-using Dewstone.Jobs.Resuming;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 
