@@ -46,7 +46,9 @@ internal static class DiffCommand
 
             JobDifference difference = JobDifference.Between(before, after, new ComparisonTolerance
             {
-                VolumeLitres = parse.GetValue(volume), DoseMillilitres = parse.GetValue(dose), ResultsOnly = parse.GetValue(results),
+                VolumeLitres = parse.GetValue(volume),
+                DoseMillilitres = parse.GetValue(dose),
+                ResultsOnly = parse.GetValue(results),
             });
             int code = difference.Differs ? ExitCode.No : ExitCode.Done;
             IReadOnlyList<EmittedFile> drawn = parse.GetValue(pictures) is null ? [] : DifferencePictures.Draw(difference);

@@ -1,6 +1,5 @@
 using System.Text;
 using Dewstone.Cli.Commands;
-using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Cli.Rendering;

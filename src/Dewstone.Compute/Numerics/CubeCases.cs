@@ -69,7 +69,7 @@ internal static class CubeCases
         for (int first = 0; first < 12; first++)
         {
             List<int> loop = [];
-            for (int at = first; next[at] >= 0; )
+            for (int at = first; next[at] >= 0;)
             {
                 loop.Add(at);
                 (at, next[at]) = (next[at], -1);

@@ -30,7 +30,11 @@ public static class JobFolderVerification
 
         VerificationResult Result(Manifest? claims) => new()
         {
-            Folder = folder, Name = claims?.Name ?? "", JobFingerprint = claims?.JobFingerprint ?? "", DesignFingerprint = claims?.DesignFingerprint ?? "", Findings = findings,
+            Folder = folder,
+            Name = claims?.Name ?? "",
+            JobFingerprint = claims?.JobFingerprint ?? "",
+            DesignFingerprint = claims?.DesignFingerprint ?? "",
+            Findings = findings,
         };
         try
         {

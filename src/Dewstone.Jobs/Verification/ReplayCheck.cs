@@ -114,7 +114,14 @@ internal static class ReplayCheck
             Doses = job.Doses,
             Dosing = new DosingSummary
             {
-                Corrected = false, PlainMillilitres = 0.0, Plain = figures, Chosen = figures, Solves = 0, MisfitCells = 0, PlainMisfitLitres = 0.0, MisfitLitres = 0.0,
+                Corrected = false,
+                PlainMillilitres = 0.0,
+                Plain = figures,
+                Chosen = figures,
+                Solves = 0,
+                MisfitCells = 0,
+                PlainMisfitLitres = 0.0,
+                MisfitLitres = 0.0,
             },
             Timeline = predicted.Timeline,
             Schedule = predicted.Schedule,

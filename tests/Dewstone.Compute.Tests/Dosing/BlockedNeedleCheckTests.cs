@@ -35,8 +35,19 @@ public sealed class BlockedNeedleCheckTests
 
         MoistureResult moisture = new()
         {
-            Grid = grid, VolumetricWaterContent = new float[grid.Count], Hardened = hardened, BinderKilogramsPerCubicMetre = 425, LiquidKilogramsPerCubicMetre = 1000,
-            Porosity = 0.38, ThresholdContent = 0.0935, InjectedCubicMetres = 0, RefusedCubicMetres = 0, FieldCubicMetres = 0, Refused = [], LargestContent = 0, TimeSteps = 0,
+            Grid = grid,
+            VolumetricWaterContent = new float[grid.Count],
+            Hardened = hardened,
+            BinderKilogramsPerCubicMetre = 425,
+            LiquidKilogramsPerCubicMetre = 1000,
+            Porosity = 0.38,
+            ThresholdContent = 0.0935,
+            InjectedCubicMetres = 0,
+            RefusedCubicMetres = 0,
+            FieldCubicMetres = 0,
+            Refused = [],
+            LargestContent = 0,
+            TimeSteps = 0,
             CellUpdates = 0,
         };
         return BlockedNeedleCheck.Check(job, shape, place.Placement!, place.Lattice!, target, moisture);

@@ -10,8 +10,19 @@ public sealed class StrayDosesTests
 
     private static readonly Lattice Lattice = new()
     {
-        Columns = 6, Rows = 1, Layers = 1, FirstColumn = 0, FirstRow = 0, PitchMetres = 0.05, LayerMetres = 0.05, OriginXMetres = 0.025, OriginYMetres = 0.025,
-        TipDepthMetres = 0.025, BinXMetres = 0.3, BinYMetres = 0.05, UnderLayers = 0,
+        Columns = 6,
+        Rows = 1,
+        Layers = 1,
+        FirstColumn = 0,
+        FirstRow = 0,
+        PitchMetres = 0.05,
+        LayerMetres = 0.05,
+        OriginXMetres = 0.025,
+        OriginYMetres = 0.025,
+        TipDepthMetres = 0.025,
+        BinXMetres = 0.3,
+        BinYMetres = 0.05,
+        UnderLayers = 0,
     };
 
     // Hardened along x as a text says: one letter a voxel, all its cells alike.
@@ -20,14 +31,26 @@ public sealed class StrayDosesTests
         CellGrid grid = CellGrid.Over(Lattice, Cells);
         MoistureResult moisture = new()
         {
-            Grid = grid, VolumetricWaterContent = new float[grid.Count],
+            Grid = grid,
+            VolumetricWaterContent = new float[grid.Count],
             Hardened = [.. Enumerable.Range(0, grid.Count).Select(cell => (byte)(hardened[cell % grid.Nx / Cells] == '#' ? 1 : 0))],
-            BinderKilogramsPerCubicMetre = 425, LiquidKilogramsPerCubicMetre = 1000, Porosity = 0.38, ThresholdContent = 0.0935, InjectedCubicMetres = 0,
-            RefusedCubicMetres = 0, FieldCubicMetres = 0, Refused = [], LargestContent = 0, TimeSteps = 0, CellUpdates = 0,
+            BinderKilogramsPerCubicMetre = 425,
+            LiquidKilogramsPerCubicMetre = 1000,
+            Porosity = 0.38,
+            ThresholdContent = 0.0935,
+            InjectedCubicMetres = 0,
+            RefusedCubicMetres = 0,
+            FieldCubicMetres = 0,
+            Refused = [],
+            LargestContent = 0,
+            TimeSteps = 0,
+            CellUpdates = 0,
         };
         DosePlan doses = new()
         {
-            Lattice = Lattice, Steps = [.. dosed.Select(c => c == '#' ? 200 : 0)], CentiMillilitres = [.. dosed.Select(c => c == '#' ? 2000 : 0)],
+            Lattice = Lattice,
+            Steps = [.. dosed.Select(c => c == '#' ? 200 : 0)],
+            CentiMillilitres = [.. dosed.Select(c => c == '#' ? 2000 : 0)],
         };
         return StrayDoses.Without(doses, fractions, moisture, new Parallelism(2));
     }

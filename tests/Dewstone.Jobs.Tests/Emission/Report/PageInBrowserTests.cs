@@ -132,7 +132,8 @@ public sealed class PageInBrowserTests(Browser browser) : IClassFixture<Browser>
         string place = string.Concat(Enumerable.Repeat("; 0.05 kg, 131 x 69 x 44 mm at (579, 628, 888) mm", 3));
         Diagnostic Released(string code) => Samples.SolidError with
         {
-            Code = code, Message = $"2.993 kg of loose mix cannot be got out with a tool 25 mm across; at most 2 kg is required{place}; and 1211 more",
+            Code = code,
+            Message = $"2.993 kg of loose mix cannot be got out with a tool 25 mm across; at most 2 kg is required{place}; and 1211 more",
             AcceptedBecause = "the loose mix in the grooves is brushed out by hand at dig-out, agreed with the designer",
         };
         await using OpenPage open = await OpenAsync(Block with { Findings = [Released("DW3023"), Released("DW5001")] }, PaperWidth, onPaper: true);

@@ -1,8 +1,6 @@
 using System.Buffers.Binary;
 using System.IO.Compression;
 using System.Text.Json;
-using Dewstone.Jobs.Emission;
-using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Report;
 using Dewstone.Jobs.Tests.Emission.Pictures;
 using Dewstone.Model.Lattices;
