@@ -23,7 +23,7 @@ internal static class Judges
         NeedPackage("gltf-validator");
         bool hasNode = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, "node")));
         Assert.SkipUnless(hasNode, "no node on the path");
-        ProcessStartInfo start = new("node", ["-e", Validate, file]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        ProcessStartInfo start = new("node", ["-e", Validate, file]) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
         start.Environment["NODE_PATH"] = Modules;
         using Process process = Process.Start(start)!;
         Task<string> output = process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken), error = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
