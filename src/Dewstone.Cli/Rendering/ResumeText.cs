@@ -1,5 +1,6 @@
 using System.Text;
 using Dewstone.Cli.Commands;
+using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Cli.Rendering;

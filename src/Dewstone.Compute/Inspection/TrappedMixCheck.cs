@@ -18,7 +18,7 @@ internal static class TrappedMixCheck
     public const double ToolMetres = 0.025;
 
     /// <summary>How far beyond the tool loose mix is brushed out, metres: the bristles of a wire brush; common practice, no source.</summary>
-    public const double BristleMetres = 0.025;
+    public const double BristleMetres = 0.0125;
 
     private const int CellsTogether = 1 << 14;
 

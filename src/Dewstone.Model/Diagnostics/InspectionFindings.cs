@@ -31,7 +31,7 @@ public static class InspectionFindings
     /// <summary>Loose mix that cannot be got out.</summary>
     public static FindingKind TrappedMix { get; } = new(
         "DW3023", Severity.Warning, "Trapped loose mix",
-        "Loose mix that a clean-out tool 25 mm across, led in from outside, does not clear: closed pockets, and what lies more than the 25 mm of a brush's bristles beyond where the tool comes. An error when it is more than require.trapped_mix.max.",
+        "Loose mix that a clean-out tool 25 mm across, led in from outside, does not clear: closed pockets, and what lies more than the 12.5 mm of a brush's bristles beyond where the tool comes. An error when it is more than require.trapped_mix.max.",
         "It weighs on the hook, washes out in the sea and leaves cavities filled.",
         "Open the pocket to a face, widen the way in, or give more water where dry pockets stay inside a wall.",
         "require: {trapped_mix: {max: 2 kg}}", Practice);

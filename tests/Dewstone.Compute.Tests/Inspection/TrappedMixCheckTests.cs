@@ -44,7 +44,7 @@ public sealed class TrappedMixCheckTests
         Assert.True(found.Requirements[0].Met);
     }
 
-    /// <summary>The tool stays at the top face; its bristles clear 25 mm of the hole, and below that the hole and the hollow stay full.</summary>
+    /// <summary>The tool stays at the top face; its bristles clear the upper end of the hole, and below that the hole and the hollow stay full.</summary>
     [Theory]
     [InlineData(0.018)]
     [InlineData(0.024)]
@@ -66,9 +66,9 @@ public sealed class TrappedMixCheckTests
         Assert.Equal(Severity.Error, Assert.Single(Check(0.0, kilograms - 1e-6).Findings).Severity);
     }
 
-    /// <summary>A groove 10 mm wide across the top: bristles reach 25 mm beyond a tool that lies in its mouth, and all of 20 mm, but not of 60 mm, comes out.</summary>
+    /// <summary>A groove 10 mm wide across the top: bristles reach 12.5 mm beyond a tool that lies in its mouth, and all of 10 mm, but not of 60 mm, comes out.</summary>
     [Theory]
-    [InlineData(0.02, false)]
+    [InlineData(0.01, false)]
     [InlineData(0.06, true)]
     public void Groove_of_an_open_face_is_brushed_out_as_far_as_bristles_reach(double depth, bool traps)
     {
