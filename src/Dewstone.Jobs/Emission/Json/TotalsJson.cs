@@ -22,7 +22,6 @@ internal static class TotalsJson
         json.Number("printing_s", job.Timeline.TotalMilliseconds / 1000.0);
         json.Figure("target_m3", job.Solid.TargetCubicMetres);
         json.Figure("hardened_m3", job.Solid.HardenedCubicMetres);
-        json.Figure("surface_m3", job.Inspection?.ShapeMatch.SurfaceCubicMetres);
         json.Figure("shape_match", job.Solid.ShapeMatch);
         json.Figure("mean_water_cement", job.Solid.MeanWaterCement);
         json.Figure("largest_water_cement", job.Solid.LargestWaterCement);
