@@ -52,6 +52,27 @@ public sealed record LineFit
     /// <returns>The line.</returns>
     public static LineFit ThroughOrigin(IReadOnlyList<double> x, IReadOnlyList<double> y) => Of(x, y, 0.0, 0.0, 1);
 
+    /// <summary>A level line, the mean.</summary>
+    /// <param name="y">Ordinates, one or more.</param>
+    /// <returns>The line, of slope 0 without error.</returns>
+    public static LineFit Level(IReadOnlyList<double> y)
+    {
+        double mean = y.Average(), squares = y.Sum(value => (value - mean) * (value - mean));
+        return new LineFit
+        {
+            Count = y.Count,
+            Intercept = mean,
+            Slope = 0.0,
+            InterceptError = y.Count > 1 ? Math.Sqrt(squares / (y.Count - 1.0) / y.Count) : 0.0,
+            SlopeError = 0.0,
+            ResidualSquares = squares,
+            RSquared = 0.0,
+            DegreesOfFreedom = y.Count - 1,
+            SquaresX = double.PositiveInfinity,
+            MeanShare = 1.0,
+        };
+    }
+
     /// <summary>The line at an abscissa.</summary>
     /// <param name="x">Abscissa.</param>
     /// <returns>Ordinate.</returns>
