@@ -38,7 +38,8 @@ internal static class ChartStyle
     {
         PlotModel sheet = new()
         {
-            Title = title,
+            // Without a measurer of text the second line would sit on the first.
+            Title = remark.Length > 0 ? title + "\n" : title,
             Subtitle = remark,
             TitleHorizontalAlignment = TitleHorizontalAlignment.CenteredWithinView,
             TitleFontSize = 16,
