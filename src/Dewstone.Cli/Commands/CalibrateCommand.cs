@@ -8,6 +8,7 @@ internal static class CalibrateCommand
     public static Command Create(Surroundings world) => new("calibrate", "Get the figures of needles or of a mix from measurements.")
     {
         CalibrateNeedlesCommand.Create(world),
+        CalibrateMixCommand.Create(world),
     };
 
     /// <summary><c>-o</c>.</summary>

@@ -47,19 +47,6 @@ internal static class FitJudge
         IReadOnlyList<FittedFigure> figures, double[] correlations, IReadOnlyList<KindReport> kinds, IReadOnlyList<MixObservation> observations, WeightedFit fit) =>
         [.. Untold(figures), .. Entangled(figures, correlations), .. kinds.SelectMany(kind => LackOfFit(kind, observations)), .. Decisive(observations, fit)];
 
-    /// <summary>A kind in words.</summary>
-    /// <param name="kind">The kind.</param>
-    public static string Word(MeasuredKind kind) => kind switch
-    {
-        MeasuredKind.Sorptivity => "sorptivity of columns",
-        MeasuredKind.BallDiameter => "diameter of balls",
-        MeasuredKind.BallWater => "water in balls",
-        MeasuredKind.BallDryMass => "dry mass of balls",
-        MeasuredKind.PairLength => "length of pairs",
-        MeasuredKind.PairWaist => "waist of pairs",
-        _ => "loose density",
-    };
-
     private static IEnumerable<Diagnostic> Untold(IReadOnlyList<FittedFigure> figures)
     {
         string[] tests =
@@ -97,13 +84,13 @@ internal static class FitJudge
         if (kind.LackOfFit < Level)
         {
             yield return CalibrationFindings.LackOfFit.At(
-                $"{Word(kind.Kind)} miss{(kind.Kind is MeasuredKind.BallWater or MeasuredKind.LooseDensity ? "es" : "")} the fitted law by more than repeats scatter (chance {kind.LackOfFit:0.0e+0})",
+                $"{FitWords.Of(kind.Kind)} miss{(kind.Kind is MeasuredKind.BallWater or MeasuredKind.LooseDensity ? "es" : "")} the fitted law by more than repeats scatter (chance {kind.LackOfFit:0.0e+0})",
                 "look at the residuals; try --exponent scan, or another law", location: place);
         }
         else if (kind.LackOfFit is null && kind.Scatter > MostOverUsual * MixObservations.UsualScatter(kind.Kind))
         {
             yield return CalibrationFindings.LackOfFit.At(
-                $"{Word(kind.Kind)}: residuals of {kind.Scatter:0.0 %}, usual are {MixObservations.UsualScatter(kind.Kind):0.0 %}",
+                $"{FitWords.Of(kind.Kind)}: residuals of {kind.Scatter:0.0 %}, usual are {MixObservations.UsualScatter(kind.Kind):0.0 %}",
                 "repeat each test three times, so that scatter and law can be told apart", location: place);
         }
     }
@@ -116,7 +103,7 @@ internal static class FitJudge
             if (Math.Abs(fit.Studentized(i)) > StudentQuantile.TwoSided(fit.KnownBy(one.Kind) - 1.0, 1.0 - Level / observations.Count))
             {
                 yield return CalibrationFindings.LeaveOneOut.At(
-                    $"{Word(one.Kind)}: a fit without this measurement is off by {one.LeftOutResidual:+0.0 %;-0.0 %} from it", "look at the yard's sheet and repeat this test",
+                    $"{FitWords.Of(one.Kind)}: a fit without this measurement is off by {one.LeftOutResidual:+0.0 %;-0.0 %} from it", "look at the yard's sheet and repeat this test",
                     location: new SourceLocation(one.File, one.Line, 1));
             }
         }

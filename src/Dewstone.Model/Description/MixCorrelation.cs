@@ -6,20 +6,19 @@ namespace Dewstone.Model.Description;
 /// <param name="ThresholdDensity">Of threshold and loose density.</param>
 public sealed record MixCorrelation(double DiffusivityThreshold, double DiffusivityDensity, double ThresholdDensity)
 {
-    /// <summary>Lower triangle of the matrix whose product with its transpose is that of the correlations, in the order diffusivity, threshold, density.</summary>
-    /// <returns>Row by row: (1), (10, 11), (20, 21, 22) after the first 1; null when no figures can have these correlations together.</returns>
-    public (double L10, double L11, double L20, double L21, double L22)? Factor()
+    // Figures are written with six digits.
+    private const double Rounding = 1e-5;
+
+    /// <summary>Cholesky's factor of the correlations: three independent standard normal numbers to three that are correlated.</summary>
+    /// <returns>Lower triangle in the order diffusivity, threshold, density, without its first entry, 1; null when no figures can have these correlations together.</returns>
+    public (double TD, double TT, double RD, double RT, double RR)? Factor()
     {
-        double second = 1.0 - DiffusivityThreshold * DiffusivityThreshold;
-        if (!(second >= 0.0))
-        {
-            return null;
-        }
+        double second = 1.0 - DiffusivityThreshold * DiffusivityThreshold, own = Math.Sqrt(Math.Max(0.0, second));
+        double rest = ThresholdDensity - DiffusivityThreshold * DiffusivityDensity;
 
-        double l11 = Math.Sqrt(second), rest = ThresholdDensity - DiffusivityThreshold * DiffusivityDensity;
-
-        // With l11 = 0 the first two are one figure, and both must go with the third alike.
-        double l21 = l11 > 0.0 ? rest / l11 : 0.0, third = 1.0 - DiffusivityDensity * DiffusivityDensity - l21 * l21;
-        return third >= 0.0 && (l11 > 0.0 || Math.Abs(rest) < 1e-9) ? (DiffusivityThreshold, l11, DiffusivityDensity, l21, Math.Sqrt(third)) : null;
+        // With no scatter of its own the threshold is the diffusivity over again, and both must go with the density alike.
+        double shared = own > Rounding ? rest / own : 0.0, third = 1.0 - DiffusivityDensity * DiffusivityDensity - shared * shared;
+        return second >= 0.0 && third >= -Rounding && (own > Rounding || Math.Abs(rest) <= Rounding)
+            ? (DiffusivityThreshold, own, DiffusivityDensity, shared, Math.Sqrt(Math.Max(0.0, third))) : null;
     }
 }

@@ -30,7 +30,11 @@ internal static class MixJsonReader
         Strength = json.Optional("strength", Strength),
         ReuseLimit = json.Has("reuse_limit") ? json.Whole("reuse_limit") : null,
         Uncertainty = json.Optional(
-            "uncertainty", spread => new MixUncertainty(spread.Number("diffusivity"), spread.Number("threshold"), spread.Number("loose_density"))),
+            "uncertainty", spread => new MixUncertainty(spread.Number("diffusivity"), spread.Number("threshold"), spread.Number("loose_density"))
+            {
+                Correlation = spread.Optional("correlation", pair => new MixCorrelation(
+                    pair.Number("diffusivity_threshold"), pair.Number("diffusivity_loose_density"), pair.Number("threshold_loose_density"))),
+            }),
     };
 
     public static Tonight Tonight(JsonPlace json) => new()
