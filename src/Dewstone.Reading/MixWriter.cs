@@ -1,6 +1,5 @@
 using System.Text;
 using Dewstone.Model.Description;
-using Dewstone.Model.Quantities;
 
 namespace Dewstone.Reading;
 

@@ -179,7 +179,7 @@ public static class MixCalibrator
     }
 
     // Ranges as the mix file takes them.
-    private static DryMix? Made(MixQuestion question, MixFigures fitted, int exponent, IReadOnlyList<FittedFigure> figures, double[] correlations)
+    private static DryMix? Made(MixQuestion question, MixFigures fitted, int exponent, FittedFigure[] figures, double[] correlations)
     {
         DryMix mix = question.Mix;
         MixFigures rounded = new(SignificantFigures.Six(fitted.Diffusivity), SignificantFigures.Six(fitted.Threshold), SignificantFigures.Six(fitted.LooseDensity));

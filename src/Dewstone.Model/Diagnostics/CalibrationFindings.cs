@@ -56,7 +56,8 @@ public static class CalibrationFindings
         "DW3055", Severity.Warning, "The wetting law does not fit these data",
         "Measurements of one kind miss the fitted law by more than their repeats scatter (F test at 1 %), or, without repeats, by more than twice what such a "
             + "measurement is usually good for.",
-        "The law bends otherwise than the bed does; between and beyond the doses tried, predictions will be off by as much as the residuals are.",
+        "The law bends otherwise than the bed does; between and beyond the doses tried, predictions will be off by as much as the residuals are, and the stated "
+            + "intervals, which take the law as true, are too narrow.",
         "Look at the residuals for a trend. Try --exponent scan, or another law in the mix named with --mix; check that all buckets had the same mix, density and "
             + "temperature.",
         "",

@@ -32,8 +32,7 @@ internal static class MixJsonReader
         Uncertainty = json.Optional(
             "uncertainty", spread => new MixUncertainty(spread.Number("diffusivity"), spread.Number("threshold"), spread.Number("loose_density"))
             {
-                Correlation = spread.Optional("correlation", pair => new MixCorrelation(
-                    pair.Number("diffusivity_threshold"), pair.Number("diffusivity_loose_density"), pair.Number("threshold_loose_density"))),
+                Correlation = spread.Has("correlation") ? Correlation(spread["correlation"]) : null,
             }),
     };
 
@@ -45,6 +44,9 @@ internal static class MixJsonReader
         LiquidTemperature = Celsius(json, "liquid_temperature_degc"),
         CuringTemperature = Celsius(json, "curing_temperature_degc"),
     };
+
+    private static MixCorrelation Correlation(JsonPlace json) =>
+        new(json.Number("diffusivity_threshold"), json.Number("diffusivity_loose_density"), json.Number("threshold_loose_density"));
 
     private static Liquid Liquid(JsonPlace json) => new()
     {

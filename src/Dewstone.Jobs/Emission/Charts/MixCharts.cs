@@ -69,7 +69,7 @@ public static class MixCharts
 
     private static EmittedFile Curve(MixCalibration found, string path, string title, string across, IReadOnlyList<MeasuredKind> kinds)
     {
-        PlotModel sheet = ChartStyle.Sheet(title, "points: measured; lines: fitted");
+        PlotModel sheet = ChartStyle.Sheet(title, "points: measured; lines: fitted, straight from one to the next");
         sheet.Axes.Add(ChartStyle.Axis(AxisPosition.Bottom, across));
         sheet.Axes.Add(ChartStyle.Axis(AxisPosition.Left, "mm", ruled: true));
         foreach (MeasuredKind kind in kinds)
@@ -112,7 +112,7 @@ public static class MixCharts
 
     private static ScatterSeries Points(MeasuredKind kind) => new()
     {
-        Title = FitWords.Of(kind),
+        Title = ChartStyle.Entry(FitWords.Of(kind)),
         MarkerType = Markers[(int)kind],
         MarkerSize = 4,
         MarkerFill = (int)kind % 2 == 0 ? ChartStyle.Measured : ChartStyle.Excess,
