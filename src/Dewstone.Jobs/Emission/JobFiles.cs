@@ -35,7 +35,7 @@ public static class JobFiles
             () => fields = ReportFields.Of(job, surface, parallelism),
             () => data = JobDataEmitter.Emit(job, settings, cancellation));
         List<EmittedFile> files = [.. data.Files, .. pictures, .. surfaces];
-        files.Add(ReportEmitter.Emit(job, data, fields, settings, pictures.First(picture => picture.RelativePath == PictureSet.Unit).Bytes));
+        files.Add(ReportEmitter.Emit(job, data, fields, settings, pictures));
         files.Add(ManifestEmitter.Emit(job, data, files, nameOfFile));
         return files;
     }

@@ -33,14 +33,15 @@ public sealed class ThinSurfaceTests
     }
 
     [Fact]
-    public void Marks_of_a_corner_are_its_deviation_and_water_cement()
+    public void Marks_of_a_corner_are_its_deviation_water_cement_and_whether_it_is_apart()
     {
         CompiledJob job = SampleJob.Ball();
         HardeningSurface level = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, TwoThreads);
         SurfaceMesh mesh = ThinSurface.Of(level.Level, level.Grid, 0f, 100_000, TwoThreads);
         PredictedSurface predicted = PredictedSurface.Of(mesh, job, ReefShapeBuilder.Build(job.Description.Unit).Shape, TwoThreads);
-        byte[] bytes = ViewerMesh.Pack(predicted, new Point3(-0.2, -0.2, -0.2), 0.55);
-        int corners = predicted.Surface.Corners, marks = bytes.Length - 2 * corners;
+        bool[] apart = [.. Enumerable.Range(0, predicted.Surface.Corners).Select(corner => corner % 3 == 0)];
+        byte[] bytes = ViewerMesh.Pack(predicted, apart, new Point3(-0.2, -0.2, -0.2), 0.55);
+        int corners = predicted.Surface.Corners, marks = bytes.Length - 3 * corners;
 
         Assert.True(corners > 100);
         for (int i = 0; i < corners; i++)
@@ -48,6 +49,7 @@ public sealed class ThinSurfaceTests
             float clipped = Math.Clamp(predicted.DeviationMillimetres[i], -25f, 25f);
             Assert.Equal(clipped, 25.0 / 127.0 * (bytes[marks + i] - 127), 0.5 * 25.0 / 127.0 + 1e-4);
             Assert.Equal(predicted.WaterCement[i], bytes[marks + corners + i] / 255.0, 0.5 / 255.0 + 1e-6);
+            Assert.Equal(apart[i] ? 255 : 0, bytes[marks + 2 * corners + i]);
         }
     }
 

@@ -58,7 +58,7 @@ internal sealed class ViewEmitter
     public Canvas Voids()
     {
         ViewCamera camera = new(job, 33.0, 27.0, Width, Height, Border, Foot);
-        Body voids = new(VoidsLevel.Of(solid, camera, parallelism), solid.Grid, parallelism);
+        Body voids = new(VoidsLevel.Of(solid.Level, solid.Grid, job.Placement, parallelism), solid.Grid, parallelism);
         Canvas canvas = Paint(new VoidsScene(voids, solid, camera));
         Edges(canvas, camera);
         ViewCaption.Draw(canvas, job, camera, $"tunnels, cavities and dry pockets as they set, less a skin of {VoidsLevel.SkinPitches * job.Lattice.PitchMetres * 1000.0:0.#} mm");
