@@ -33,8 +33,9 @@ public sealed class InspectorTests
             double drawn = shape.SignedDistance(inUnit);
             return change is null ? drawn : change(inUnit, drawn);
         });
+        HardenedSurface surface = FrontFields.Surface(moisture);
         return Inspector.Inspect(
-            job, shape, placement, target, moisture, SolidMeasure.Measure(target, moisture, unit.Require.WaterCement), 1, new Parallelism(threads),
+            job, shape, placement, target, moisture, surface, SolidMeasure.Measure(target, moisture, surface, unit.Require.WaterCement), new Parallelism(threads),
             TestContext.Current.CancellationToken);
     }
 

@@ -1,4 +1,5 @@
 using Dewstone.Compute.Geometry;
+using Dewstone.Compute.Inspection;
 using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Surfaces;
 using Dewstone.Model.Lattices;
@@ -19,7 +20,7 @@ internal sealed record ReportFields(PredictedSurface Predicted, UnitSurface Want
     /// <param name="surface">Its predicted solid.</param>
     /// <param name="parallelism">Threads; no byte depends on them.</param>
     /// <returns>The parts.</returns>
-    public static ReportFields Of(CompiledJob job, HardeningSurface surface, Parallelism parallelism)
+    public static ReportFields Of(CompiledJob job, HardenedSurface surface, Parallelism parallelism)
     {
         ReefShape shape = ReefShapeBuilder.Build(job.Description.Unit).Shape;
         CellGrid grid = job.Moisture.Grid;
