@@ -8,8 +8,7 @@ namespace Dewstone.Compute.Inspection;
 
 /// <summary>Measures how far the hardened surface lies from the wanted one, both ways, without a cap.</summary>
 /// <remarks>
-/// The hardened surface lies where the effective saturation raised to the surface exponent crosses the threshold's: the front is a cliff, and the power makes
-/// it nearly straight between two cells. Each triangle of it counts with its area and the distance of its centre to the shape; each triangle of the wanted
+/// Each triangle of the hardened surface counts with its area and the distance of its centre to the shape; each triangle of the wanted
 /// surface with its area and the distance of its centre to the hardened mesh. Walls of dry pockets that the hardened solid encloses where solid was wanted are
 /// left out of the distances and given as an area: a few of them would drown everything said about the outside.
 /// </remarks>
@@ -28,24 +27,24 @@ public static class SurfaceDeviation
     /// <param name="placement">Where it stands.</param>
     /// <param name="target">Wanted solid on the cells.</param>
     /// <param name="moisture">What the water did, on the same cells.</param>
-    /// <param name="surfaceExponent">Power of the effective saturation that is nearly straight across a front, 1 or more.</param>
-    /// <param name="residual">Residual water content of the law, 1.</param>
+    /// <param name="surface">Where the hardened solid ends.</param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
     /// <returns>The deviations.</returns>
     /// <exception cref="ArgumentException">Target and moisture on different cells.</exception>
     public static SurfaceDeviationReport Measure(
-        ReefShape shape, UnitPlacement placement, TargetField target, MoistureResult moisture, int surfaceExponent, double residual, Parallelism parallelism)
+        ReefShape shape, UnitPlacement placement, TargetField target, MoistureResult moisture, HardenedSurface surface, Parallelism parallelism)
     {
         ArgumentNullException.ThrowIfNull(shape);
         ArgumentNullException.ThrowIfNull(placement);
         ArgumentNullException.ThrowIfNull(target);
         ArgumentNullException.ThrowIfNull(moisture);
+        ArgumentNullException.ThrowIfNull(surface);
         if (target.Fraction.Length != moisture.Grid.Count)
         {
             throw new ArgumentException($"The target has {target.Fraction.Length} cells, the moisture {moisture.Grid.Count}.", nameof(target));
         }
 
-        SolidField wanted = SolidField.Of(target, parallelism), hardened = SolidField.Of(moisture, surfaceExponent, residual, parallelism);
+        SolidField wanted = SolidField.Of(target, parallelism), hardened = SolidField.Of(surface, parallelism);
         return Measure(shape, placement, wanted, hardened, DryPockets.Of(target, moisture, parallelism), parallelism);
     }
 

@@ -126,7 +126,7 @@ internal sealed class WettingRun
             LargestContent = largest,
             TimeSteps = timeSteps,
             CellUpdates = field.CellUpdates,
-            TouchedWindowEdge = WindowEdge.IsTouched(problem.Lattice, grid, content, (float)(0.01 * threshold)),
+            TouchedWindowEdge = WindowEdge.IsTouched(problem.Lattice, grid, content, (float)(WindowEdge.ReachedShare * threshold)),
         };
     }
 

@@ -90,7 +90,7 @@ public static class JobCompiler
         RequirementReport requirements = RequirementCheck.Check(job, predicted.Solid, predicted.Estimate);
         findings.AddRange(requirements.Findings);
         InspectionReport inspection = Inspector.Inspect(
-            job, shape.Shape, placement, target, predicted.Moisture, predicted.Solid, predicted.SurfaceExponent, parallelism, cancellation);
+            job, shape.Shape, placement, target, predicted.Moisture, predicted.Surface, predicted.Solid, parallelism, cancellation);
         findings.AddRange(inspection.Findings);
         IReadOnlyList<RequirementResult> judged = findings.Place([.. requirements.Results, .. inspection.Requirements]);
         TrialsReport? trials = options.Trials == 0 ? null : TrialsStudy.Run(

@@ -1,3 +1,4 @@
+using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Wetting;
 using Dewstone.Jobs.Emission.Pictures;
@@ -23,7 +24,7 @@ public static class JobFiles
     {
         ArgumentNullException.ThrowIfNull(job);
         EmissionSettings settings = Settings(job, nameOfFile, rawField, parallelism);
-        HardeningSurface surface = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, parallelism);
+        HardenedSurface surface = HardenedSurface.Of(job.Moisture, job.Description.Mix.Wetting, parallelism);
         JobData data = null!;
         IReadOnlyList<EmittedFile> pictures = [], surfaces = [];
         ReportFields fields = null!;

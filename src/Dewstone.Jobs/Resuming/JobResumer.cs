@@ -68,7 +68,7 @@ public static class JobResumer
         findings.AddRange(BlockedNeedleCheck.Check(job, shape, core.Placement, core.Lattice, target, now.Moisture));
         RequirementReport requirements = RequirementCheck.Check(job, now.Solid, now.Estimate);
         InspectionReport inspection = Inspector.Inspect(
-            job, shape, core.Placement, target, now.Moisture, now.Solid, now.SurfaceExponent, parallelism, cancellation);
+            job, shape, core.Placement, target, now.Moisture, now.Surface, now.Solid, parallelism, cancellation);
         findings.AddRange(requirements.Findings);
         findings.AddRange(inspection.Findings);
         RequirementResult[] results = [.. requirements.Results, .. inspection.Requirements];

@@ -1,4 +1,5 @@
 using Dewstone.Compute.Geometry;
+using Dewstone.Compute.Inspection;
 using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Pictures.Views;
 using Dewstone.Jobs.Emission.Surfaces;
@@ -22,7 +23,7 @@ internal sealed record ReportFields(PredictedSurface Predicted, bool[] Apart, Un
     /// <param name="surface">Its predicted solid.</param>
     /// <param name="parallelism">Threads; no byte depends on them.</param>
     /// <returns>The parts.</returns>
-    public static ReportFields Of(CompiledJob job, HardeningSurface surface, Parallelism parallelism)
+    public static ReportFields Of(CompiledJob job, HardenedSurface surface, Parallelism parallelism)
     {
         ReefShape shape = ReefShapeBuilder.Build(job.Description.Unit).Shape;
         CellGrid grid = job.Moisture.Grid;

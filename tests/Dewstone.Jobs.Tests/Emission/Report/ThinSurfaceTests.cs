@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using Dewstone.Compute.Geometry;
+using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Report;
@@ -36,7 +37,7 @@ public sealed class ThinSurfaceTests
     public void Marks_of_a_corner_are_its_deviation_water_cement_and_whether_it_is_apart()
     {
         CompiledJob job = SampleJob.Ball();
-        HardeningSurface level = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, TwoThreads);
+        HardenedSurface level = HardenedSurface.Of(job.Moisture, job.Description.Mix.Wetting, TwoThreads);
         SurfaceMesh mesh = ThinSurface.Of(level.Level, level.Grid, 0f, 100_000, TwoThreads);
         PredictedSurface predicted = PredictedSurface.Of(mesh, job, ReefShapeBuilder.Build(job.Description.Unit).Shape, TwoThreads);
         bool[] apart = [.. Enumerable.Range(0, predicted.Surface.Corners).Select(corner => corner % 3 == 0)];
@@ -58,8 +59,8 @@ public sealed class ThinSurfaceTests
     {
         // Against the whole surface of the same field, which is not made by what is tested here.
         CompiledJob job = SampleJob.Block();
-        HardeningSurface level = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, TwoThreads);
-        SurfaceMesh whole = PredictedSurface.Mesh(level, TwoThreads), thin = ThinSurface.Of(level.Level, level.Grid, 0f, 200_000, TwoThreads);
+        HardenedSurface level = HardenedSurface.Of(job.Moisture, job.Description.Mix.Wetting, TwoThreads);
+        SurfaceMesh whole = level.Mesh, thin = ThinSurface.Of(level.Level, level.Grid, 0f, 200_000, TwoThreads);
 
         Assert.True(whole.Triangles.Length / 3 > 3 * ThinSurface.MostTriangles);
         Assert.InRange(thin.Triangles.Length / 3, 30_000, ThinSurface.MostTriangles);

@@ -1,3 +1,4 @@
+using Dewstone.Compute.Inspection;
 using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Jobs.Emission.Pictures.Plates;
@@ -131,7 +132,7 @@ public sealed class PlateEmitterTests
         }
     }
 
-    private static PlateSubject Subject(CompiledJob job) => new(job, HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, new Parallelism(2)));
+    private static PlateSubject Subject(CompiledJob job) => new(job, HardenedSurface.Of(job.Moisture, job.Description.Mix.Wetting, new Parallelism(2)));
 
     private static (PlateSubject Subject, Canvas Plate) Draw(CompiledJob job, int layer)
     {
