@@ -7,7 +7,9 @@ public static class DiagnosticCatalogue
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         .. DescriptionFindings.All, .. NeedleFindings.All, .. ShapeFindings.All, .. WettingFindings.All, .. InspectionFindings.All, .. LimitFindings.All, .. JointFindings.All,
+        .. CalibrationFindings.All,
         .. PrinterFindings.All, .. StrengthFindings.All, .. FileFindings.All, .. JobFolderFindings.All, .. VerifyFindings.All, .. RunLogFindings.All,
+        .. MeasurementFindings.All,
     ];
 
     /// <summary>The kind with a code, or null.</summary>
