@@ -28,7 +28,7 @@ public sealed class SurveyYard : IAsyncLifetime
 
         Yard.Write("tall.needles.csv", needles.ToString());
         Yard.Write("tall.printer.yaml", SmallYard.Printer.Replace("height: 0.4 m", "height: 0.6 m") + "\nneedles: tall.needles.csv\n");
-        Yard.Write("tall.unit.yaml", SmallYard.Unit.Replace("[250 mm, 200 mm, 150 mm]", "[250 mm, 200 mm, 400 mm]").Replace("small.printer", "tall.printer").Replace("max: 40 kg", "max: 46 kg").Replace("min: 0.50", "min: 0.80")
+        Yard.Write("tall.unit.yaml", SmallYard.Unit.Replace("[250 mm, 200 mm, 150 mm]", "[250 mm, 200 mm, 400 mm]").Replace("small.printer", "tall.printer").Replace("mass: {max: 40 kg}", "mass: {max: 46 kg}\n  wall: {min: 20 mm}").Replace("min: 0.50", "min: 0.80")
             .Replace("section: {diameter: 60 mm}", "section: {diameter: 90 mm}\n    clear: 40 mm"));
         Words.Answer answer = await Words.Run("compile", Yard.In("tall.unit.yaml"), "-o", Yard.In("out"), "--cells", "4", "--quiet");
         Assert.True(answer.Code == ExitCode.Done, answer.Output + answer.Error);

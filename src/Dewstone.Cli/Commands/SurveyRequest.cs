@@ -11,6 +11,12 @@ internal sealed record SurveyRequest
     /// <summary>Run log; null for none.</summary>
     public string? RunLog { get; init; }
 
+    /// <summary>Scale weights; null for none.</summary>
+    public string? Weights { get; init; }
+
+    /// <summary>Gauge readings; null for none.</summary>
+    public string? Gauges { get; init; }
+
     /// <summary>Threads.</summary>
     public required Parallelism Parallelism { get; init; }
 }

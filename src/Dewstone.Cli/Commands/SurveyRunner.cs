@@ -41,6 +41,8 @@ internal sealed class SurveyRunner(SurveyRequest request)
             Job = job,
             Manifest = manifest,
             RunLog = Take(request.RunLog, SurveyReader.ReadRunLog, findings),
+            Weights = Take(request.Weights, SurveyReader.ReadWeights, findings),
+            Gauges = Take(request.Gauges, SurveyReader.ReadGauges, findings),
         };
         return findings.HasErrors ? null : question;
     }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Dewstone.Cli.Commands;
+using Dewstone.Compute.Survey;
 using Dewstone.Jobs.Surveys;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
@@ -22,6 +23,16 @@ internal static class SurveyJson
         {
             Write(json, run);
         }
+
+        if (outcome.Result?.Weights is { } weights)
+        {
+            Write(json, weights);
+        }
+
+        if (outcome.Result?.Gauges is { Count: > 0 } gauges)
+        {
+            Write(json, gauges);
+        }
     });
 
     private static void Write(Utf8JsonWriter json, RunSurveyResult run)
@@ -39,8 +50,8 @@ internal static class SurveyJson
         {
             json.WriteStartObject();
             json.WriteNumber("layer", layer.Layer);
-            json.WriteNumber("lost_l", SignificantFigures.Six(layer.LostLitres));
-            json.WriteNumber("gained_l", SignificantFigures.Six(layer.GainedLitres));
+            Number(json, "lost_l", layer.LostLitres);
+            Number(json, "gained_l", layer.GainedLitres);
             json.WriteEndObject();
         }
 
@@ -55,11 +66,61 @@ internal static class SurveyJson
         json.WriteEndObject();
     }
 
+    private static void Write(Utf8JsonWriter json, WeightsReport weights)
+    {
+        ControlChart chart = weights.Chart;
+        json.WriteStartObject("weights");
+        json.WriteNumber("units", chart.Values.Count);
+        Number(json, "predicted_kg", weights.PredictedKilograms);
+        Number(json, "mean_kg", chart.Mean);
+        Number(json, "mean_half_width_kg", weights.MeanHalfWidthKilograms);
+        Number(json, "mean_moving_range_kg", chart.MeanMovingRange);
+        Number(json, "lower_limit_kg", chart.Lower);
+        Number(json, "upper_limit_kg", chart.Upper);
+        Number(json, "moving_range_limit_kg", chart.RangeUpper);
+        Number(json, "drift_kg", weights.DriftKilograms);
+        Number(json, "drift_half_width_kg", weights.DriftHalfWidthKilograms);
+        Number(json, "explaining_loose_density_kg_m3", weights.ExplainingLooseKilogramsPerCubicMetre);
+        Number(json, "explaining_dose_change", weights.ExplainingDoseChange);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, IReadOnlyList<GaugedPlace> gauges)
+    {
+        json.WriteStartArray("gauges");
+        foreach (GaugedPlace place in gauges)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", place.Reading.Name);
+            json.WriteString("kind", place.Reading.Kind == GaugeKind.Wall ? "wall" : "opening");
+            Number(json, "reading_m", place.Reading.Metres);
+            Number(json, "predicted_m", place.PredictedMetres);
+            Number(json, "required_m", place.RequiredMetres);
+            Number(json, "tolerance_m", place.ToleranceMetres);
+            json.WriteBoolean("met", place.IsMet);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Number(Utf8JsonWriter json, string name, double? value)
+    {
+        if (value is { } number)
+        {
+            json.WriteNumber(name, SignificantFigures.Six(number));
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
+    }
+
     private static void Pair(Utf8JsonWriter json, string name, double planned, double asRun)
     {
         json.WriteStartObject(name);
-        json.WriteNumber("planned", SignificantFigures.Six(planned));
-        json.WriteNumber("as_run", SignificantFigures.Six(asRun));
+        Number(json, "planned", planned);
+        Number(json, "as_run", asRun);
         json.WriteEndObject();
     }
 }

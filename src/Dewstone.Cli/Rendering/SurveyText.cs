@@ -1,5 +1,6 @@
 using System.Text;
 using Dewstone.Cli.Commands;
+using Dewstone.Compute.Survey;
 using Dewstone.Jobs.Surveys;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
@@ -34,6 +35,17 @@ internal static class SurveyText
             AddRun(text, run);
         }
 
+        if (result.Weights is { } weights)
+        {
+            AddWeights(text, weights);
+        }
+
+        foreach (GaugedPlace place in result.Gauges)
+        {
+            string name = place.Reading.Kind == GaugeKind.Wall ? $"wall {place.Reading.Name}".TrimEnd() : place.Reading.Name;
+            Line(text, place.IsMet ? "as predicted" : "LESS", $"{name}: {1000.0 * place.Reading.Metres:0.#} mm, {1000.0 * place.PredictedMetres:0.#} mm predicted, tolerance {1000.0 * place.ToleranceMetres:0.#} mm");
+        }
+
         return text.Append($"{result.Name}: {WordOf(result.Verdict)}\n").ToString();
     }
 
@@ -55,6 +67,14 @@ internal static class SurveyText
         {
             Line(text, r.Met ? "met" : "NOT MET", $"{(r.Feature.Length == 0 ? r.Quantity : $"{r.Quantity} of {r.Feature}")}: {r.Value:0.###}, asked {r.Op} {r.Limit:0.###} {r.Unit}");
         }
+    }
+
+    private static void AddWeights(StringBuilder text, WeightsReport weights)
+    {
+        ControlChart chart = weights.Chart;
+        Line(text, "weighed", $"{chart.Values.Count} units, mean {chart.Mean:0.##} kg +- {weights.MeanHalfWidthKilograms:0.##} kg; {weights.PredictedKilograms:0.##} kg predicted");
+        Line(text, "limits", $"{chart.Lower:0.##} to {chart.Upper:0.##} kg, moving range up to {chart.RangeUpper:0.##} kg (mean {chart.MeanMovingRange:0.###} kg){(chart.Values.Count < 20 ? ", provisional below 20 units" : "")}");
+        Line(text, "drift", $"{weights.DriftKilograms:+0.##;-0.##;0} kg +- {weights.DriftHalfWidthKilograms:0.##} kg from the first to the last");
     }
 
     private static void Line(StringBuilder text, string word, string what) => text.Append($"  {word,-16} {what}\n");

@@ -1,3 +1,4 @@
+using Dewstone.Compute.Survey;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 
@@ -26,6 +27,8 @@ public static class JobSurveyor
             findings.AddRange(run.Findings);
         }
 
-        return new SurveyResult { Name = question.Manifest.Name, Run = run, Findings = findings.Items };
+        WeightsReport? weights = question.Weights is { } weighed ? WeightsSurvey.Run(job, planned, weighed, findings, parallelism, cancellation) : null;
+        IReadOnlyList<GaugedPlace> gauges = question.Gauges is { } gauged ? GaugeSurvey.Run(job, planned, gauged, findings) : [];
+        return new SurveyResult { Name = question.Manifest.Name, Run = run, Weights = weights, Gauges = gauges, Findings = findings.Items };
     }
 }

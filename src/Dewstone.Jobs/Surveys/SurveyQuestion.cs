@@ -14,4 +14,10 @@ public sealed record SurveyQuestion
 
     /// <summary>The machine's run log; null for none.</summary>
     public Measured<LoggedDose>? RunLog { get; init; }
+
+    /// <summary>Scale weights of units of this job, in the order in which they were printed; null for none.</summary>
+    public Measured<WeighedUnit>? Weights { get; init; }
+
+    /// <summary>Readings of gauge balls and calipers; null for none.</summary>
+    public Measured<GaugeReading>? Gauges { get; init; }
 }

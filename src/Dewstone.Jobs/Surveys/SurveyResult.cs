@@ -1,3 +1,4 @@
+using Dewstone.Compute.Survey;
 using Dewstone.Model.Diagnostics;
 
 namespace Dewstone.Jobs.Surveys;
@@ -10,6 +11,12 @@ public sealed record SurveyResult
 
     /// <summary>As run; null when no log was given.</summary>
     public RunSurveyResult? Run { get; init; }
+
+    /// <summary>What the weights say; null when none were given.</summary>
+    public WeightsReport? Weights { get; init; }
+
+    /// <summary>Gauge readings beside the prediction.</summary>
+    public IReadOnlyList<GaugedPlace> Gauges { get; init; } = [];
 
     /// <summary>All findings, in the order of the measurements.</summary>
     public required IReadOnlyList<Diagnostic> Findings { get; init; }

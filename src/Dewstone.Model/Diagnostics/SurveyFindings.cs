@@ -160,7 +160,7 @@ public static class SurveyFindings
     /// <summary>Requirement lost in the run.</summary>
     public static FindingKind RequirementLost { get; } = new(
         "DW3081", Severity.Error, "Requirement lost in the run",
-        "A requirement that the job met as planned is not met by the solid as run, or an error about the solid is found in it that the plan does not have. By this a finished unit is scrapped.",
+        "A requirement that the job met as planned is not met by the solid as run, or an error about the solid is found in it that the plan does not have. The verdict goes by these rules, in this order: a print that is not finished is held, since `dewstone resume` decides; a finished one with this finding, or with an error about its solid, is scrapped; one with any other error of the survey is held; else it is released.",
         "What stands in the bin is not what was designed.",
         "Scrap the unit, or have it judged; measure it when it is dug out.");
 
@@ -183,10 +183,10 @@ public static class SurveyFindings
     /// <summary>Weights drift.</summary>
     public static FindingKind WeightDrifts { get; } = new(
         "DW3084", Severity.Warning, "Weights drift",
-        "A straight line through the weights in their order rises or falls by more than its 95 % interval.",
+        "A straight line through the weights in their order rises or falls by more than its 95 % interval, and by 1 % of the mean at least.",
         "Tubes that tire, mix that is reused, or sand that dries out shift the units a little every night.",
         "Measure needles and loose density before the limits are crossed.",
-        Source: "ordinary least squares, Student's t");
+        Source: "ordinary least squares, Student's t; the 1 % is common practice, no source");
 
     /// <summary>Opening narrower than predicted.</summary>
     public static FindingKind OpeningNarrow { get; } = new(
