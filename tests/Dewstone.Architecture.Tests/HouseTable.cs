@@ -37,7 +37,7 @@ internal static class HouseTable
         ["Habitat"] = ["Numerics", "Geometry"],
         ["Estimation"] = ["Numerics", "Sequencing"],
         ["Calibration"] = ["Numerics", "Wetting"],
-        ["Survey"] = ["Numerics", "Wetting"],
+        ["Survey"] = ["Numerics", "Sequencing", "Wetting"],
         ["Studies"] =
         [
             "Numerics", "Geometry", "Sequencing", "Wetting", "Dosing", "Inspection", "Strength", "Seabed", "Habitat", "Estimation",
@@ -54,5 +54,6 @@ internal static class HouseTable
         ["Comparison"] = ["Emission", "Folders"],
         ["Verification"] = ["Emission", "Compilation", "Folders"],
         ["Resuming"] = ["Emission", "Compilation", "Folders"],
+        ["Surveys"] = ["Emission", "Compilation", "Folders"],
     };
 }

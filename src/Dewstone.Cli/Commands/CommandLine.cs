@@ -60,6 +60,7 @@ internal static class CommandLine
             DiffCommand.Create(world),
             VerifyCommand.Create(world),
             ResumeCommand.Create(world),
+            SurveyCommand.Create(world),
             LimitsCommand.Create(world),
             ExplainCommand.Create(world),
             NewCommand.Create(world),

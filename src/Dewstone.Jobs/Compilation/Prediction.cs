@@ -25,13 +25,16 @@ internal sealed record Prediction(
     /// <param name="parallelism">Threads; no result depends on them.</param>
     /// <param name="progress">Told within; may be null.</param>
     /// <param name="cancellation">Looked at within.</param>
+    /// <param name="asRun">Times at which the water really flowed; null for those of the timeline.</param>
     /// <returns>The prediction.</returns>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     public static Prediction Of(
-        JobDescription job, DosePlan doses, TargetField target, Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation)
+        JobDescription job, DosePlan doses, TargetField target, Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation,
+        DoseSchedule? asRun = null)
     {
         Lattice lattice = doses.Lattice;
-        (Timeline timeline, DoseSchedule schedule) = TimelineBuilder.Build(job, lattice, doses);
+        (Timeline timeline, DoseSchedule planned) = TimelineBuilder.Build(job, lattice, doses);
+        DoseSchedule schedule = asRun ?? planned;
         BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
         MoistureResult moisture = WettingSolver.Solve(WettingProblem.Of(doses, target.Grid, schedule, bed), parallelism, progress, cancellation);
         HardenedSurface surface = HardenedSurface.Of(moisture, bed.Law, parallelism);
