@@ -17,6 +17,7 @@ public static class DiagnosticCatalogue
         .. SurveyFindings.All,
         .. PrinterFindings.All,
         .. StrengthFindings.All,
+        .. SeaFindings.All,
         .. FileFindings.All,
         .. JobFolderFindings.All,
         .. VerifyFindings.All,
