@@ -51,10 +51,7 @@ public static class JobResumer
         RestResult? rest = null;
         if (!isSame)
         {
-            DoseSchedule after = TimelineBuilder.Build(job, core.Lattice, delivered).Schedule;
-            bool isSplit = new StopTimes(job, delivered, after, before, core.WindowSeconds).IsSplit();
-            rest = RestSolver.Solve(
-                job, shape, core.Placement, planned, delivered, mayRedose: !isSplit, new DoseSolverOptions(), parallelism, progress, cancellation);
+            rest = RestSolver.Solve(job, shape, core.Placement, planned, delivered, new DoseSolverOptions(), parallelism, progress, cancellation);
         }
 
         DosePlan doses = rest?.Doses ?? planned;
