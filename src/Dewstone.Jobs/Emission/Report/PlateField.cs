@@ -1,7 +1,6 @@
 using System.Buffers.Binary;
 using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Numerics;
-using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 

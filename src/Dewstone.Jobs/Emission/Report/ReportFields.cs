@@ -1,6 +1,5 @@
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
-using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Surfaces;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;

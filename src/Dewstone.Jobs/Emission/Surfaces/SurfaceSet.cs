@@ -1,7 +1,5 @@
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
-using Dewstone.Compute.Numerics;
-using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Surfaces;

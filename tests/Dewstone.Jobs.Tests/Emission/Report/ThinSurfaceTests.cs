@@ -2,7 +2,6 @@ using System.Buffers.Binary;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Numerics;
-using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Report;
 using Dewstone.Jobs.Emission.Surfaces;
 using Dewstone.Jobs.Tests.Emission.Pictures;

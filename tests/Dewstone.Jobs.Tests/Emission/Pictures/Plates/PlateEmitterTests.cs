@@ -1,5 +1,4 @@
 using Dewstone.Compute.Inspection;
-using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Jobs.Emission.Pictures.Plates;
 using Dewstone.Model.Description;
