@@ -17,6 +17,9 @@ internal sealed record SurveyRequest
     /// <summary>Gauge readings; null for none.</summary>
     public string? Gauges { get; init; }
 
+    /// <summary>Scan; null for none.</summary>
+    public string? Scan { get; init; }
+
     /// <summary>Threads.</summary>
     public required Parallelism Parallelism { get; init; }
 }

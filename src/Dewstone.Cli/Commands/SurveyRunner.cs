@@ -43,8 +43,21 @@ internal sealed class SurveyRunner(SurveyRequest request)
             RunLog = Take(request.RunLog, SurveyReader.ReadRunLog, findings),
             Weights = Take(request.Weights, SurveyReader.ReadWeights, findings),
             Gauges = Take(request.Gauges, SurveyReader.ReadGauges, findings),
+            Scan = TakeScan(findings) is { } scan ? (request.Scan!, scan) : null,
         };
         return findings.HasErrors ? null : question;
+    }
+
+    private UnitScan? TakeScan(DiagnosticBag findings)
+    {
+        if (request.Scan is null)
+        {
+            return null;
+        }
+
+        FileReading<UnitScan> reading = SurveyReader.ReadScan(request.Scan);
+        findings.AddRange(reading.Diagnostics);
+        return reading.Value;
     }
 
     private static Measured<T>? Take<T>(string? file, Func<string, FileReading<IReadOnlyList<T>>> read, DiagnosticBag findings)

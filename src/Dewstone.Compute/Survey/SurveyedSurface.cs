@@ -9,22 +9,29 @@ public sealed class SurveyedSurface
     private readonly float[] positions;
     private readonly float[] normals;
     private readonly PointTree tree;
+    private readonly int[] triangles;
+
+    // Triangles at each corner: their numbers from starts[corner] to before starts[corner + 1].
+    private readonly int[] starts;
+    private readonly int[] atCorners;
 
     /// <summary>Prepares a surface.</summary>
     /// <param name="corners">x y z one after another, metres; any frame.</param>
-    /// <param name="triangles">Three corner numbers a triangle, counter-clockwise seen from outside.</param>
+    /// <param name="faces">Three corner numbers a triangle, counter-clockwise seen from outside.</param>
     /// <exception cref="ArgumentException">No triangle.</exception>
-    public SurveyedSurface(float[] corners, int[] triangles)
+    public SurveyedSurface(float[] corners, int[] faces)
     {
         ArgumentNullException.ThrowIfNull(corners);
-        ArgumentNullException.ThrowIfNull(triangles);
-        if (triangles.Length == 0)
+        ArgumentNullException.ThrowIfNull(faces);
+        if (faces.Length == 0)
         {
-            throw new ArgumentException("The surface has no triangle.", nameof(triangles));
+            throw new ArgumentException("The surface has no triangle.", nameof(faces));
         }
 
         positions = corners;
-        normals = NormalsOf(corners, triangles);
+        triangles = faces;
+        normals = NormalsOf(corners, faces);
+        (starts, atCorners) = TrianglesAt(corners.Length / 3, faces);
         tree = new PointTree(corners);
         double x = 0.0, y = 0.0, z = 0.0;
         for (int i = 0; i < corners.Length; i += 3)
@@ -57,16 +64,44 @@ public sealed class SurveyedSurface
     /// <returns>Its number and distance, metres.</returns>
     public (int Corner, double Metres) Nearest(Point3 p) => tree.Nearest(p.X, p.Y, p.Z);
 
-    /// <summary>Signed distance to the plane of the nearest corner; where that corner is farther than the surface is fine, the distance to the corner.</summary>
+    /// <summary>Signed distance to the nearest of the triangles that meet at the nearest corner.</summary>
     /// <param name="p">The point, metres.</param>
-    /// <param name="fineMetres">Distance between corners, metres.</param>
     /// <returns>Metres, above 0 outside.</returns>
-    public double Deviation(Point3 p, double fineMetres)
+    public double Deviation(Point3 p)
     {
-        (int corner, double metres) = Nearest(p);
+        (int corner, _) = Nearest(p);
+        double least = double.PositiveInfinity;
+        for (int i = starts[corner]; i < starts[corner + 1]; i++)
+        {
+            int t = 3 * atCorners[i];
+            least = Math.Min(least, TriangleDistance.Squared(p.X, p.Y, p.Z, At(triangles[t]), At(triangles[t + 1]), At(triangles[t + 2])));
+        }
+
         Point3 from = p - Corner(corner), normal = Normal(corner);
-        double above = from.X * normal.X + from.Y * normal.Y + from.Z * normal.Z;
-        return metres <= 2.0 * fineMetres ? above : Math.CopySign(metres, above);
+        return Math.CopySign(Math.Sqrt(least), from.X * normal.X + from.Y * normal.Y + from.Z * normal.Z);
+    }
+
+    private ReadOnlySpan<float> At(int corner) => positions.AsSpan(3 * corner, 3);
+
+    private static (int[] Starts, int[] AtCorners) TrianglesAt(int corners, int[] faces)
+    {
+        int[] starts = new int[corners + 1], filled = new int[corners], at = new int[faces.Length];
+        foreach (int corner in faces)
+        {
+            starts[corner + 1]++;
+        }
+
+        for (int corner = 0; corner < corners; corner++)
+        {
+            starts[corner + 1] += starts[corner];
+        }
+
+        for (int i = 0; i < faces.Length; i++)
+        {
+            at[starts[faces[i]] + filled[faces[i]]++] = i / 3;
+        }
+
+        return (starts, at);
     }
 
     private static float[] NormalsOf(float[] p, int[] triangles)

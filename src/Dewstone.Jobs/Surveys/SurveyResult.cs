@@ -18,6 +18,9 @@ public sealed record SurveyResult
     /// <summary>Gauge readings beside the prediction.</summary>
     public IReadOnlyList<GaugedPlace> Gauges { get; init; } = [];
 
+    /// <summary>The scan against the prediction; null when none was given or it cannot be of the unit.</summary>
+    public ScanSurveyResult? Scan { get; init; }
+
     /// <summary>All findings, in the order of the measurements.</summary>
     public required IReadOnlyList<Diagnostic> Findings { get; init; }
 
