@@ -19,7 +19,7 @@ internal static class HouseTable
         ["Dewstone.Model"] = [],
         ["Dewstone.Reading"] = ["Sep", "YamlDotNet"],
         ["Dewstone.Compute"] = ["MathNet.Numerics"],
-        ["Dewstone.Jobs"] = ["JsonSchema.Net", "SharpGLTF.Core", "SixLabors.ImageSharp"],
+        ["Dewstone.Jobs"] = ["JsonSchema.Net", "OxyPlot.Core", "SharpGLTF.Core", "SixLabors.ImageSharp"],
         ["Dewstone.Cli"] = ["Spectre.Console", "System.CommandLine"],
     };
 
