@@ -13,8 +13,9 @@ internal static class SurveyCommand
         Option<string?> weights = JobOptions.File("--weights", "Scale weights of units of this job, in the order printed (CSV: mark,weighed_kg, also date).");
         Option<string?> gauges = JobOptions.File("--gauges", "Gauge balls and calipers (CSV: name,kind,reading_mm; kind is opening or wall).");
         Option<string?> scan = JobOptions.File("--scan", "Scan of the unit in millimetres, about upright (STL, or XYZ: a point a line).");
+        Option<string?> output = new("--output", "-o") { Description = "Folder that gets NAME.survey with the findings as JSON, charts, plates and pictures.", HelpName = "DIR" };
         SharedOptions shared = new();
-        Command command = new("survey", "Hold a printed unit against its job: exit 0 to release it, 1 to hold or scrap it ('dewstone explain DW3081' for the rules).") { job, runLog, weights, gauges, scan };
+        Command command = new("survey", "Hold a printed unit against its job: exit 0 to release, 1 to hold or scrap (rules: dewstone explain DW3081).") { job, runLog, weights, gauges, scan, output };
         shared.AddTo(command);
         command.SetAction(async (parse, cancellation) =>
         {
@@ -25,6 +26,7 @@ internal static class SurveyCommand
                 Weights = parse.GetValue(weights),
                 Gauges = parse.GetValue(gauges),
                 Scan = parse.GetValue(scan),
+                OutputFolder = parse.GetValue(output),
                 Parallelism = shared.Threads(parse, world),
             };
             if (request is { RunLog: null, Weights: null, Gauges: null, Scan: null })

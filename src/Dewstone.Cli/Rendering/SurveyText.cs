@@ -51,7 +51,7 @@ internal static class SurveyText
             AddScan(text, scan);
         }
 
-        return text.Append($"{result.Name}: {WordOf(result.Verdict)}\n").ToString();
+        return text.Append($"{result.Name}: {WordOf(result.Verdict)}{(outcome.Folder is null ? "" : $": {outcome.Folder}")}\n").ToString();
     }
 
     /// <summary>A verdict in a word.</summary>

@@ -85,31 +85,31 @@ public sealed class SurveyedSurface
 
     private static (int[] Starts, int[] AtCorners) TrianglesAt(int corners, int[] faces)
     {
-        int[] starts = new int[corners + 1], filled = new int[corners], at = new int[faces.Length];
+        int[] firsts = new int[corners + 1], filled = new int[corners], at = new int[faces.Length];
         foreach (int corner in faces)
         {
-            starts[corner + 1]++;
+            firsts[corner + 1]++;
         }
 
         for (int corner = 0; corner < corners; corner++)
         {
-            starts[corner + 1] += starts[corner];
+            firsts[corner + 1] += firsts[corner];
         }
 
         for (int i = 0; i < faces.Length; i++)
         {
-            at[starts[faces[i]] + filled[faces[i]]++] = i / 3;
+            at[firsts[faces[i]] + filled[faces[i]]++] = i / 3;
         }
 
-        return (starts, at);
+        return (firsts, at);
     }
 
-    private static float[] NormalsOf(float[] p, int[] triangles)
+    private static float[] NormalsOf(float[] p, int[] faces)
     {
         float[] sums = new float[p.Length];
-        for (int t = 0; t < triangles.Length; t += 3)
+        for (int t = 0; t < faces.Length; t += 3)
         {
-            int a = 3 * triangles[t], b = 3 * triangles[t + 1], c = 3 * triangles[t + 2];
+            int a = 3 * faces[t], b = 3 * faces[t + 1], c = 3 * faces[t + 2];
             float ux = p[b] - p[a], uy = p[b + 1] - p[a + 1], uz = p[b + 2] - p[a + 2], vx = p[c] - p[a], vy = p[c + 1] - p[a + 1], vz = p[c + 2] - p[a + 2];
             float nx = uy * vz - uz * vy, ny = uz * vx - ux * vz, nz = ux * vy - uy * vx;
             foreach (int corner in (ReadOnlySpan<int>)[a, b, c])

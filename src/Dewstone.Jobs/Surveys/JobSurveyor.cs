@@ -1,4 +1,5 @@
 using Dewstone.Compute.Survey;
+using Dewstone.Jobs.Emission;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 
@@ -32,6 +33,12 @@ public static class JobSurveyor
         IReadOnlyList<GaugedPlace> gauges = question.Gauges is { } gauged ? GaugeSurvey.Run(job, planned, gauged, findings) : [];
         (ScanSurveyResult Result, PredictedBody Body)? scan = question.Scan is not var (file, points) ? null : ScanSurvey.Run(
             job, asRunSolid, run?.Log.Delivered ?? question.Job.Doses, run?.Log.Schedule, points, file, findings, parallelism, progress, cancellation);
-        return new SurveyResult { Name = question.Manifest.Name, Run = run, Weights = weights, Gauges = gauges, Scan = scan?.Result, Findings = findings.Items };
+        IReadOnlyList<EmittedFile> files = !question.WantsFiles ? [] :
+        [
+            .. run is null ? [] : SurveyFiles.Plates(job, run, asRunSolid, parallelism),
+            .. weights is null ? [] : SurveyFiles.Charts(job, weights),
+            .. scan is not { } laid ? [] : SurveyFiles.Deviation(job, laid.Result, laid.Body, parallelism),
+        ];
+        return new SurveyResult { Name = question.Manifest.Name, Run = run, Weights = weights, Gauges = gauges, Scan = scan?.Result, Files = files, Findings = findings.Items };
     }
 }

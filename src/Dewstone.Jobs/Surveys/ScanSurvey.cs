@@ -40,7 +40,7 @@ internal static class ScanSurvey
         }
 
         progress?.Report(new Progress("scan", 0.0));
-        float[] points = ScanPoints.Of(scan, job.Core.Cells.CellMetres / 2.0);
+        float[] points = ScanPoints.Of(scan, Spacing(job));
         if (PredictedBody.Of(job.Core.Placement, solid.Prediction.Moisture, job.Description.Mix.Wetting, parallelism) is not { } body)
         {
             findings.Add(SurveyFindings.ScanDoubtful.At("nothing hardens by the prediction, so there is nothing to lay the scan on", "see the findings of the run log", location: place));
@@ -74,6 +74,11 @@ internal static class ScanSurvey
             Lies = lies,
         }, body);
     }
+
+    /// <summary>Distance to which the points of a scan are thinned: half a cell of the job.</summary>
+    /// <param name="job">The job.</param>
+    /// <returns>Metres.</returns>
+    public static double Spacing(SurveyedJob job) => job.Core.Cells.CellMetres / 2.0;
 
     private static string? Unfit(SurveyedJob job, UnitScan scan)
     {

@@ -1,5 +1,4 @@
 using Dewstone.Compute.Geometry;
-using Dewstone.Compute.Survey;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;

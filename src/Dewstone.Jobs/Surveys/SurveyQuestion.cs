@@ -23,4 +23,7 @@ public sealed record SurveyQuestion
 
     /// <summary>A scan of the unit and its file; null for none.</summary>
     public (string File, UnitScan Scan)? Scan { get; init; }
+
+    /// <summary>Whether pictures, charts and surfaces are wanted.</summary>
+    public bool WantsFiles { get; init; }
 }

@@ -41,6 +41,7 @@ public sealed class UsageTests
     [InlineData("check")]
     [InlineData("limits")]
     [InlineData("resume")]
+    [InlineData("survey")]
     [InlineData("explain")]
     [InlineData("new")]
     [InlineData("schema")]

@@ -74,8 +74,10 @@ public sealed class ScanRegistrarTests
     {
         RigidMotion error = motion.Back().Then(found.Motion);
         Point3 middle = new(0.3, 0.25, 0.2);
-        Assert.InRange((error.Apply(middle) - middle).Norm, 0.0, 0.001);
-        Assert.InRange(error.Radians * 180.0 / Math.PI, 0.0, 0.2);
+        double metres = (error.Apply(middle) - middle).Norm, degrees = error.Radians * 180.0 / Math.PI;
+        TestContext.Current.TestOutputHelper?.WriteLine($"{1000.0 * metres:0.000} mm, {degrees:0.0000} degrees");
+        Assert.InRange(metres, 0.0, 0.001);
+        Assert.InRange(degrees, 0.0, 0.2);
     }
 
     private static float[] Scan(Random draws, int count, RigidMotion motion, Func<Point3, bool> isSeen)
