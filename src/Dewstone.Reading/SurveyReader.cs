@@ -1,5 +1,6 @@
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
+using Dewstone.Reading.Scans;
 using Dewstone.Reading.Tables;
 
 namespace Dewstone.Reading;
@@ -58,6 +59,16 @@ public static class SurveyReader
     /// <returns>The reading; its source map is empty.</returns>
     public static FileReading<IReadOnlyList<GaugeReading>> ReadGauges(string path) =>
         Read(path, GaugeColumns, row => new GaugeReading(row.Texts[0], row.Texts[1] == "opening" ? GaugeKind.Opening : GaugeKind.Wall, row.Numbers[2], row.Line));
+
+    /// <summary>Reads a scan of a unit, in millimetres: STL, binary or text, or a table of points.</summary>
+    /// <param name="path">Path, relative to the current folder.</param>
+    /// <returns>The reading; its source map is empty.</returns>
+    public static FileReading<UnitScan> ReadScan(string path)
+    {
+        DiagnosticBag findings = new();
+        UnitScan? scan = ScanFileReader.Read(path, findings);
+        return new FileReading<UnitScan>(scan, findings.Items, new SourceMap(path));
+    }
 
     private static FileReading<IReadOnlyList<T>> Read<T>(string path, MeasuredColumn[] columns, Func<MeasuredRow, T> make) =>
         JobReader.ReadFile(path, (text, file) =>

@@ -12,8 +12,10 @@ internal static class SurveyCommand
         Option<string?> runLog = JobOptions.File("--run-log", "The machine's log (CSV: layer,station,column,row,delivered_ml, also seconds,state,started_s).");
         Option<string?> weights = JobOptions.File("--weights", "Scale weights of units of this job, in the order printed (CSV: mark,weighed_kg, also date).");
         Option<string?> gauges = JobOptions.File("--gauges", "Gauge balls and calipers (CSV: name,kind,reading_mm; kind is opening or wall).");
+        Option<string?> scan = JobOptions.File("--scan", "Scan of the unit in millimetres, about upright (STL, or XYZ: a point a line).");
+        Option<string?> output = new("--output", "-o") { Description = "Folder that gets NAME.survey with the findings as JSON, charts, plates and pictures.", HelpName = "DIR" };
         SharedOptions shared = new();
-        Command command = new("survey", "Hold a printed unit against its job: exit 0 to release it, 1 to hold or scrap it ('dewstone explain DW3081' for the rules).") { job, runLog, weights, gauges };
+        Command command = new("survey", "Hold a printed unit against its job: exit 0 to release, 1 to hold or scrap (rules: dewstone explain DW3081).") { job, runLog, weights, gauges, scan, output };
         shared.AddTo(command);
         command.SetAction(async (parse, cancellation) =>
         {
@@ -23,11 +25,13 @@ internal static class SurveyCommand
                 RunLog = parse.GetValue(runLog),
                 Weights = parse.GetValue(weights),
                 Gauges = parse.GetValue(gauges),
+                Scan = parse.GetValue(scan),
+                OutputFolder = parse.GetValue(output),
                 Parallelism = shared.Threads(parse, world),
             };
-            if (request is { RunLog: null, Weights: null, Gauges: null })
+            if (request is { RunLog: null, Weights: null, Gauges: null, Scan: null })
             {
-                throw new UsageException("survey needs something measured: --run-log, --weights or --gauges FILE.");
+                throw new UsageException("survey needs something measured: --run-log, --weights, --gauges or --scan FILE.");
             }
 
             bool quiet = parse.GetValue(shared.Quiet);

@@ -17,6 +17,12 @@ internal sealed record SurveyRequest
     /// <summary>Gauge readings; null for none.</summary>
     public string? Gauges { get; init; }
 
+    /// <summary>Scan; null for none.</summary>
+    public string? Scan { get; init; }
+
+    /// <summary>Folder that gets the survey's folder; null to write nothing.</summary>
+    public string? OutputFolder { get; init; }
+
     /// <summary>Threads.</summary>
     public required Parallelism Parallelism { get; init; }
 }

@@ -33,6 +33,11 @@ internal static class SurveyJson
         {
             Write(json, gauges);
         }
+
+        if (outcome.Result?.Scan is { } scan)
+        {
+            ScanJson.Write(json, scan);
+        }
     });
 
     private static void Write(Utf8JsonWriter json, RunSurveyResult run)
@@ -104,7 +109,8 @@ internal static class SurveyJson
         json.WriteEndArray();
     }
 
-    private static void Number(Utf8JsonWriter json, string name, double? value)
+    /// <summary>A figure of six digits, or null.</summary>
+    internal static void Number(Utf8JsonWriter json, string name, double? value)
     {
         if (value is { } number)
         {

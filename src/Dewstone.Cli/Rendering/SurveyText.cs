@@ -46,7 +46,12 @@ internal static class SurveyText
             Line(text, place.IsMet ? "as predicted" : "LESS", $"{name}: {1000.0 * place.Reading.Metres:0.#} mm, {1000.0 * place.PredictedMetres:0.#} mm predicted, tolerance {1000.0 * place.ToleranceMetres:0.#} mm");
         }
 
-        return text.Append($"{result.Name}: {WordOf(result.Verdict)}\n").ToString();
+        if (result.Scan is { } scan)
+        {
+            AddScan(text, scan);
+        }
+
+        return text.Append($"{result.Name}: {WordOf(result.Verdict)}{(outcome.Folder is null ? "" : $": {outcome.Folder}")}\n").ToString();
     }
 
     /// <summary>A verdict in a word.</summary>
@@ -75,6 +80,20 @@ internal static class SurveyText
         Line(text, "weighed", $"{chart.Values.Count} units, mean {chart.Mean:0.##} kg +- {weights.MeanHalfWidthKilograms:0.##} kg; {weights.PredictedKilograms:0.##} kg predicted");
         Line(text, "limits", $"{chart.Lower:0.##} to {chart.Upper:0.##} kg, moving range up to {chart.RangeUpper:0.##} kg (mean {chart.MeanMovingRange:0.###} kg){(chart.Values.Count < 20 ? ", provisional below 20 units" : "")}");
         Line(text, "drift", $"{weights.DriftKilograms:+0.##;-0.##;0} kg +- {weights.DriftHalfWidthKilograms:0.##} kg from the first to the last");
+    }
+
+    private static void AddScan(StringBuilder text, ScanSurveyResult scan)
+    {
+        ScanDeviation deviation = scan.Deviation;
+        Line(text, "scan", $"{deviation.Points.Count} points lie {1000.0 * scan.Registration.RootMeanSquareMetres:0.0} mm off where they fit, {100.0 * scan.Registration.NearShare:0} % within 15 mm; {deviation.Stray} left out as not of the unit");
+        Line(text, "deviation", $"mean {1000.0 * deviation.Mean:+0.0;-0.0;0.0} mm, 90 % from {1000.0 * deviation.Percentile(0.05):+0.0;-0.0;0.0} to {1000.0 * deviation.Percentile(0.95):+0.0;-0.0;0.0} mm");
+        Line(text, "volume", scan.ScannedCubicMetres is { } volume
+            ? $"{1000.0 * volume:0.00} L scanned, {1000.0 * scan.PredictedCubicMetres:0.00} L predicted ({100.0 * (volume / scan.PredictedCubicMetres - 1.0):+0.0;-0.0;0.0} %)"
+            : $"{1000.0 * scan.PredictedCubicMetres:0.00} L predicted; the scan is no closed surface");
+        foreach (Suggestion s in scan.Suggestions)
+        {
+            Line(text, "would explain", $"{s.Figure} {s.Factor:0.##} times: {1000.0 * s.BeforeMetres:0.0} to {1000.0 * s.AfterMetres:0.0} mm off on average");
+        }
     }
 
     private static void Line(StringBuilder text, string word, string what) => text.Append($"  {word,-16} {what}\n");

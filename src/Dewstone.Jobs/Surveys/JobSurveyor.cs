@@ -1,4 +1,5 @@
 using Dewstone.Compute.Survey;
+using Dewstone.Jobs.Emission;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 
@@ -21,14 +22,23 @@ public static class JobSurveyor
         SurveyedJob job = SurveyedJob.Of(question.Job, question.Manifest, parallelism, progress, cancellation);
         InspectedSolid planned = InspectedSolid.Of(job, question.Job.Doses, null, parallelism, progress, cancellation);
         RunSurveyResult? run = null;
+        InspectedSolid asRunSolid = planned;
         if (question.RunLog is { } log && RunSurvey.Run(job, planned, log.Rows, log.File, findings, parallelism, progress, cancellation) is { } asRun)
         {
-            run = asRun.Result;
+            (run, asRunSolid) = asRun;
             findings.AddRange(run.Findings);
         }
 
         WeightsReport? weights = question.Weights is { } weighed ? WeightsSurvey.Run(job, planned, weighed, findings, parallelism, cancellation) : null;
         IReadOnlyList<GaugedPlace> gauges = question.Gauges is { } gauged ? GaugeSurvey.Run(job, planned, gauged, findings) : [];
-        return new SurveyResult { Name = question.Manifest.Name, Run = run, Weights = weights, Gauges = gauges, Findings = findings.Items };
+        (ScanSurveyResult Result, PredictedBody Body)? scan = question.Scan is not var (file, points) ? null : ScanSurvey.Run(
+            job, asRunSolid, run?.Log.Delivered ?? question.Job.Doses, run?.Log.Schedule, points, file, findings, parallelism, progress, cancellation);
+        IReadOnlyList<EmittedFile> files = !question.WantsFiles ? [] :
+        [
+            .. run is null ? [] : SurveyFiles.Plates(job, run, asRunSolid, parallelism),
+            .. weights is null ? [] : SurveyFiles.Charts(job, weights),
+            .. scan is not { } laid ? [] : SurveyFiles.Deviation(job, laid.Result, laid.Body, parallelism),
+        ];
+        return new SurveyResult { Name = question.Manifest.Name, Run = run, Weights = weights, Gauges = gauges, Scan = scan?.Result, Files = files, Findings = findings.Items };
     }
 }

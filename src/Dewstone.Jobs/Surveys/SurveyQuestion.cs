@@ -20,4 +20,10 @@ public sealed record SurveyQuestion
 
     /// <summary>Readings of gauge balls and calipers; null for none.</summary>
     public Measured<GaugeReading>? Gauges { get; init; }
+
+    /// <summary>A scan of the unit and its file; null for none.</summary>
+    public (string File, UnitScan Scan)? Scan { get; init; }
+
+    /// <summary>Whether pictures, charts and surfaces are wanted.</summary>
+    public bool WantsFiles { get; init; }
 }

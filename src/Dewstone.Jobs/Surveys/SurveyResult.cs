@@ -1,4 +1,5 @@
 using Dewstone.Compute.Survey;
+using Dewstone.Jobs.Emission;
 using Dewstone.Model.Diagnostics;
 
 namespace Dewstone.Jobs.Surveys;
@@ -17,6 +18,12 @@ public sealed record SurveyResult
 
     /// <summary>Gauge readings beside the prediction.</summary>
     public IReadOnlyList<GaugedPlace> Gauges { get; init; } = [];
+
+    /// <summary>The scan against the prediction; null when none was given or it cannot be of the unit.</summary>
+    public ScanSurveyResult? Scan { get; init; }
+
+    /// <summary>Pictures, charts and surfaces; empty when none were wanted.</summary>
+    public IReadOnlyList<EmittedFile> Files { get; init; } = [];
 
     /// <summary>All findings, in the order of the measurements.</summary>
     public required IReadOnlyList<Diagnostic> Findings { get; init; }

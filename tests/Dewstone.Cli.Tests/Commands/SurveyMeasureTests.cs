@@ -78,6 +78,44 @@ public sealed class SurveyMeasureTests(SurveyYard yard) : IClassFixture<SurveyYa
         Assert.Equal(0.07112, (double)JsonNode.Parse(answer.Output)!["gauges"]![0]!["reading_m"]!, 1e-9);
     }
 
+    [Fact]
+    public async Task Folder_is_written_whole_replaced_by_a_survey_only_and_never_within_the_job()
+    {
+        double predicted = await Predicted();
+        SortedDictionary<string, string> job = SmallYard.Hashes(yard.Job);
+        string output = yard.Yard.In("surveys"), folder = Path.Combine(output, "tall.survey");
+        Words.Answer first = await Weigh(Noise.Select(n => predicted + n), "-o", output, "--scan", Path.Combine(yard.Job, "predicted.stl"));
+        Assert.True(first.Code == ExitCode.Done, first.Output + first.Error);
+        Assert.Equal(["deviation.glb", "deviation.png", "survey.json", "weights-moving-range.svg", "weights.svg"], SmallYard.Hashes(folder).Keys);
+        Repository.AssertValid("survey.schema.json", await File.ReadAllTextAsync(Path.Combine(folder, "survey.json")));
+        SortedDictionary<string, string> written = SmallYard.Hashes(folder);
+        await Weigh(Noise.Select(n => predicted + n), "-o", output, "--scan", Path.Combine(yard.Job, "predicted.stl"), "--threads", "1");
+        Assert.Equal(written, SmallYard.Hashes(folder));
+        Assert.Single(Directory.GetFileSystemEntries(output));
+
+        await File.WriteAllTextAsync(Path.Combine(folder, "survey.json"), "{}");
+        Words.Answer foreign = await Weigh(Noise.Select(n => predicted + n), "-o", output);
+        Assert.Equal(ExitCode.CannotCreate, foreign.Code);
+        Assert.Contains("no survey's folder, so it is not replaced", foreign.Output, StringComparison.Ordinal);
+        Words.Answer within = await Weigh(Noise.Select(n => predicted + n), "-o", Path.Combine(yard.Job, "sub"));
+        Assert.Equal(ExitCode.InputAtFault, within.Code);
+        Assert.Contains("-o lies within the job folder", within.Error, StringComparison.Ordinal);
+        Assert.Equal(job, SmallYard.Hashes(yard.Job));
+    }
+
+    [Fact]
+    public async Task Charts_show_every_unit_and_every_limit()
+    {
+        double predicted = await Predicted();
+        string output = yard.Yard.In("charts");
+        await Weigh(Noise.Select((n, i) => predicted + n + (i == 6 ? 3.0 : 0.0)), "-o", output);
+        string chart = await File.ReadAllTextAsync(Path.Combine(output, "tall.survey", "weights.svg"));
+        foreach (string label in (string[])["Small step: weights one by one", ">mean ", ">upper limit ", ">lower limit ", ">predicted ", ">U7<", "weight, kg"])
+        {
+            Assert.Contains(label, chart, StringComparison.Ordinal);
+        }
+    }
+
     private async Task<double> Predicted() => (double)JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(yard.Job, "manifest.json")))!["totals"]!["lift_kg"]!;
 
     private async Task<Words.Answer> Weigh(IEnumerable<double> kilograms, params string[] more) => await Words.Run([

@@ -13,7 +13,12 @@ internal sealed class PredictedSurface
     /// <summary>How deep behind the surface the water/cement is taken, metres: on the surface itself it is the threshold's everywhere.</summary>
     public const double SkinMetres = 0.01;
 
-    private PredictedSurface(UnitSurface surface, Vector3[] normals, float[] deviationMillimetres, float[] waterCement)
+    /// <summary>A surface with what is seen on it.</summary>
+    /// <param name="surface">The surface.</param>
+    /// <param name="normals">Outward unit vector of each corner.</param>
+    /// <param name="deviationMillimetres">Signed distance of each corner, mm.</param>
+    /// <param name="waterCement">Water/cement behind each corner; empty when it is not told.</param>
+    public PredictedSurface(UnitSurface surface, Vector3[] normals, float[] deviationMillimetres, float[] waterCement)
     {
         Surface = surface;
         Normals = normals;
@@ -30,7 +35,7 @@ internal sealed class PredictedSurface
     /// <summary>Signed distance of each corner to the wanted surface, mm: positive where too much set, negative where some is missing.</summary>
     public float[] DeviationMillimetres { get; }
 
-    /// <summary>Water/cement behind each corner, 1, at <see cref="SkinMetres"/>; at least that of the threshold.</summary>
+    /// <summary>Water/cement behind each corner, 1, at <see cref="SkinMetres"/>; at least that of the threshold. Empty when it is not told.</summary>
     public float[] WaterCement { get; }
 
     /// <summary>Looks at a mesh of the hardened solid, whole or decimated.</summary>

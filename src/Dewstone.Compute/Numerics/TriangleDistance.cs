@@ -1,4 +1,4 @@
-namespace Dewstone.Compute.Inspection;
+namespace Dewstone.Compute.Numerics;
 
 /// <summary>Squared distance from a point to a triangle, exact.</summary>
 internal static class TriangleDistance

@@ -1,6 +1,6 @@
-using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 
-namespace Dewstone.Compute.Tests.Inspection;
+namespace Dewstone.Compute.Tests.Numerics;
 
 public sealed class TriangleDistanceTests
 {
