@@ -19,6 +19,8 @@ internal sealed class BodyBricks
     {
         (Shape, Corner, Edges) = (shape, corner, edges);
         (Filled, Kilograms, Pascals) = (new float[shape.Count], new double[shape.Count], new float[shape.Count]);
+        Octants = new GridShape(2 * shape.Nx, 2 * shape.Ny, 2 * shape.Nz);
+        FilledOctants = new float[Octants.Count];
     }
 
     /// <summary>Bricks along each axis, unit frame.</summary>
@@ -32,6 +34,12 @@ internal sealed class BodyBricks
 
     /// <summary>Hardened share of each brick, 0 to 1.</summary>
     public float[] Filled { get; }
+
+    /// <summary>Octants of bricks along each axis.</summary>
+    public GridShape Octants { get; }
+
+    /// <summary>Hardened share of each octant, 0 to 1.</summary>
+    public float[] FilledOctants { get; }
 
     /// <summary>Mass of each brick, kg: dry mix and water of its hardened cells.</summary>
     public double[] Kilograms { get; }
@@ -138,11 +146,18 @@ internal sealed class BodyBricks
                     double mass = (looseDensity + content * moisture.LiquidKilogramsPerCubicMetre) * volume;
                     int brick = Shape.Index(x / together, y / together, layer);
                     Filled[brick]++;
+                    AddOctants(x, y, z, together, high);
                     Kilograms[brick] += mass;
                     Pascals[brick] += (float)pascals;
                     sums.Add(mass, cells.Centre(x, y, z) * mass, pascals, Math.Clamp((int)(pascals / BinPascals), 0, Bins - 1));
                 }
             }
+        }
+
+        float octantCells = together * together * high / 8f;
+        for (int octant = 2 * layer * Octants.Plane; octant < 2 * (layer + 1) * Octants.Plane; octant++)
+        {
+            FilledOctants[octant] /= octantCells;
         }
 
         for (int brick = layer * Shape.Plane; brick < (layer + 1) * Shape.Plane; brick++)
@@ -152,6 +167,24 @@ internal sealed class BodyBricks
         }
 
         return sums;
+    }
+
+    // The middle cell of an odd number of cells counts to both halves of a brick.
+    private void AddOctants(int x, int y, int z, int together, int high)
+    {
+        (int ox, float sx) = Half(x, together);
+        (int oy, float sy) = Half(y, together);
+        (int oz, float sz) = Half(z, high);
+        for (int corner = 0; corner < 8; corner++)
+        {
+            float share = ((corner & 1) == 0 ? sx : 1f - sx) * ((corner & 2) == 0 ? sy : 1f - sy) * ((corner & 4) == 0 ? sz : 1f - sz);
+            if (share > 0f)
+            {
+                FilledOctants[Octants.Index(ox + (corner & 1), oy + ((corner >> 1) & 1), oz + (corner >> 2))] += share;
+            }
+        }
+
+        static (int Octant, float LowerShare) Half(int cell, int cells) => (2 * (cell / cells), Math.Clamp(0.5f * cells - cell % cells, 0f, 1f));
     }
 
     private void Add(LayerSums sums)

@@ -21,7 +21,7 @@ public static class StrengthCheck
     public const double LiftPascals = 10e6;
 
     /// <summary>Diameter of the ball that tension is the mean over, pitches.</summary>
-    public static double BallPitches = double.Parse(Environment.GetEnvironmentVariable("BALL") ?? "1");
+    public const double BallPitches = 1.0;
 
     private static readonly double[] AgesInDays = [1.0, 2.0, 3.0, 7.0, 14.0, 28.0, 90.0];
 
@@ -132,9 +132,9 @@ public static class StrengthCheck
             TensionField field = TensionStudy.Judge(solver, bricks, (int)held, BallPitches * pitch, parallelism);
             int at = field.Worst;
             results.Add(new TensionResult(held, field.Tension(at), field.Cracking(at), field.Where(at), 0.0, overturns));
-            if (use.Length == 0 || (cases[0].Case != LoadCase.Lifted && field.Use[at] > worst))
+            if (use.Length == 0 || (cases[0].Case != LoadCase.Lifted && results[^1].Factor < worst))
             {
-                (use, worst) = (field.Use, field.Use[at]);
+                (use, worst) = (field.ByBrick(), results[^1].Factor);
             }
         }
 

@@ -7,8 +7,8 @@ namespace Dewstone.Compute.Strength;
 /// <summary>What strength and lifting are judged of.</summary>
 public sealed record StrengthQuestion
 {
-    /// <summary>Bricks along the longest side when nothing else is said: four load cases in about a tenth of a second.</summary>
-    public const int DefaultBricks = 24;
+    /// <summary>Most bricks along the longest side when nothing else is said.</summary>
+    public const int DefaultBricks = 32;
 
     /// <summary>Unit, mix and conditions.</summary>
     public required JobDescription Job { get; init; }

@@ -76,14 +76,14 @@ internal static class TensionStudy
     /// <returns>The judged tension.</returns>
     public static TensionField Judge(ElasticSolver solver, BodyBricks bricks, int lane, double ballMetres, Parallelism parallelism)
     {
-        GridShape shape = bricks.Shape, octants = new(2 * shape.Nx, 2 * shape.Ny, 2 * shape.Nz);
+        GridShape shape = bricks.Shape, octants = bricks.Octants;
         float[] principal = new float[octants.Count];
         Chunks.Run(shape.Nz, 1, parallelism, (z, _) =>
         {
             Span<Stress> stresses = stackalloc Stress[8];
             for (int i = z * shape.Plane; i < (z + 1) * shape.Plane; i++)
             {
-                if (bricks.Filled[i] >= Support.LeastFilled)
+                if (bricks.Filled[i] > 0f)
                 {
                     int x = i % shape.Nx, y = i / shape.Nx % shape.Ny;
                     solver.StressesAt(lane, x, y, z, stresses);
@@ -95,19 +95,7 @@ internal static class TensionStudy
                 }
             }
         });
-        TensionField field = new(bricks);
-        (int X, int Y, int Z, float Weight)[] ball = Ball(bricks.Edges, ballMetres);
-        Chunks.Run(shape.Nz, 1, parallelism, (z, _) =>
-        {
-            for (int i = z * shape.Plane; i < (z + 1) * shape.Plane; i++)
-            {
-                if (bricks.Filled[i] >= Support.LeastFilled)
-                {
-                    field.Judge(i, ball, principal, octants);
-                }
-            }
-        });
-        return field;
+        return new TensionField(bricks, principal, ballMetres, parallelism);
     }
 
     private static (double Newtons, Point3 Centre) Weight(BodyBricks bricks)
@@ -121,32 +109,5 @@ internal static class TensionStudy
         }
 
         return (sum * SlingLoad.Gravity, moment * (1.0 / sum));
-    }
-
-    // Octants around a corner of octants whose middles lie in the ball, or, in part, nearly so.
-    private static (int X, int Y, int Z, float Weight)[] Ball(Size3 edges, double diameter)
-    {
-        List<(int, int, int, float)> ball = [];
-        double radius = 0.5 * diameter, soft = (edges.X + edges.Y + edges.Z) / 6.0;
-        (int rx, int ry, int rz) = (Reach(edges.X), Reach(edges.Y), Reach(edges.Z));
-        for (int z = -rz; z < rz; z++)
-        {
-            for (int y = -ry; y < ry; y++)
-            {
-                for (int x = -rx; x < rx; x++)
-                {
-                    double distance = new Point3((x + 0.5) * edges.X, (y + 0.5) * edges.Y, (z + 0.5) * edges.Z).Norm * 0.5;
-                    double weight = Math.Clamp((radius + 0.5 * soft - distance) / soft, 0.0, 1.0);
-                    if (weight > 0.0)
-                    {
-                        ball.Add((x, y, z, (float)weight));
-                    }
-                }
-            }
-        }
-
-        return [.. ball];
-
-        int Reach(double edge) => (int)Math.Ceiling((radius + soft) / (0.5 * edge));
     }
 }

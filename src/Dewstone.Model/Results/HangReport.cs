@@ -1,5 +1,3 @@
-using Dewstone.Model.Quantities;
-
 namespace Dewstone.Model.Results;
 
 /// <summary>A unit on its straps or inserts.</summary>

@@ -24,6 +24,7 @@ internal static class ReportEmitter
         ("unit", "The unit in the hand", SolidSection.Write),
         ("plates", "Plates", PlatesSection.Write),
         ("inspection", "Openings, walls and loose mix", InspectionSection.Write),
+        ("strength", "Strength and lifting", StrengthSection.Write),
         ("doses", "Doses", DosesSection.Write),
         ("materials", "Materials, time, carbon and cost", MaterialsSection.Write),
         ("conditions", "Tonight's conditions", ConditionsSection.Write),
@@ -57,6 +58,7 @@ internal static class ReportEmitter
         html.Raw($"<style>{style}</style></head>\n");
         html.Add($"""<body class="{(job.Held ? "held" : "ready")}"><main>""");
         ShopSheet.Write(html, subject);
+        DigOutSheet.Write(html, job);
         Contents(html);
         foreach ((string id, string title, Action<HtmlWriter, ReportSubject> write) in Parts)
         {
