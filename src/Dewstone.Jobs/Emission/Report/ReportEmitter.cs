@@ -26,6 +26,7 @@ internal static class ReportEmitter
         ("unit", "The unit in the hand", SolidSection.Write),
         ("plates", "Plates", PlatesSection.Write),
         ("inspection", "Openings, walls and loose mix", InspectionSection.Write),
+("strength", "Strength and lifting", StrengthSection.Write),
         ("trials", "How sure it is", TrialsSection.Write),
         ("doses", "Doses", DosesSection.Write),
         ("materials", "Materials, time, carbon and cost", MaterialsSection.Write),
@@ -61,6 +62,7 @@ internal static class ReportEmitter
         html.Raw($"<style>{style}</style></head>\n");
         html.Add($"""<body class="{(job.Held ? "held" : "ready")}"><main>""");
         ShopSheet.Write(html, subject);
+        DigOutSheet.Write(html, job);
         Contents(html);
         foreach ((string id, string title, Action<HtmlWriter, ReportSubject> write) in Parts)
         {
