@@ -32,12 +32,12 @@ internal static class HouseTable
         ["Wetting"] = ["Numerics", "Sequencing"],
         ["Dosing"] = ["Numerics", "Geometry", "Sequencing", "Wetting"],
         ["Inspection"] = ["Numerics", "Geometry"],
-        ["Strength"] = ["Numerics"],
+        ["Strength"] = ["Numerics", "Estimation"],
         ["Seabed"] = ["Numerics", "Geometry"],
         ["Habitat"] = ["Numerics", "Geometry"],
         ["Estimation"] = ["Numerics", "Sequencing"],
         ["Calibration"] = ["Numerics", "Wetting"],
-        ["Survey"] = ["Numerics", "Wetting"],
+        ["Survey"] = ["Numerics", "Sequencing", "Wetting"],
         ["Studies"] =
         [
             "Numerics", "Geometry", "Sequencing", "Wetting", "Dosing", "Inspection", "Strength", "Seabed", "Habitat", "Estimation",
@@ -54,5 +54,6 @@ internal static class HouseTable
         ["Comparison"] = ["Emission", "Folders"],
         ["Verification"] = ["Emission", "Compilation", "Folders"],
         ["Resuming"] = ["Emission", "Compilation", "Folders"],
+        ["Surveys"] = ["Emission", "Compilation", "Folders"],
     };
 }

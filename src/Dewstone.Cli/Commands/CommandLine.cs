@@ -61,6 +61,7 @@ internal static class CommandLine
             DiffCommand.Create(world),
             VerifyCommand.Create(world),
             ResumeCommand.Create(world),
+            SurveyCommand.Create(world),
             LimitsCommand.Create(world),
             CalibrateCommand.Create(world),
             ExplainCommand.Create(world),

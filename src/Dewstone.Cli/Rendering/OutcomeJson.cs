@@ -90,6 +90,11 @@ internal static class OutcomeJson
         json.WriteStartObject("dosing");
         DosingJson.Write(json, job.Dosing);
         json.WriteEndObject();
+        if (job.Strength is { } strength)
+        {
+            StrengthJson.Write(json, strength);
+        }
+
         if (job.Trials is { } trials)
         {
             json.WriteStartObject("trials");

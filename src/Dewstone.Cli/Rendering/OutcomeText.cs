@@ -90,6 +90,12 @@ internal static class OutcomeText
             Line(text, "doses", line);
         }
 
+        if (job.Strength is { } strength)
+        {
+            Line(text, "strength", StrengthText.Strength(strength));
+            Line(text, "lifting", StrengthText.Lifting(strength));
+        }
+
         Line(text, "time", $"{Minutes(e.PrintSeconds)} printing after {Minutes(e.SetupSeconds)} of setup");
         Line(text, "tonight", NightText.Of(job.Description));
         Line(text, "carbon and cost", $"{Round(e.CarbonKilograms)} kg CO2, {e.Cost:0.00} {e.Currency} (materials used up)");

@@ -3,6 +3,7 @@ using Dewstone.Compute.Geometry;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Json;
 using Dewstone.Jobs.Folders;
+using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 using Dewstone.Reading.Job;
@@ -44,6 +45,13 @@ public static class ComparedJobs
             Figures = Figures(CanonicalJson.Compact(json => TotalsJson.Write(json, job)), EstimateEmitter.Emit(job.Estimate, job.Dosing).Bytes),
         };
     }
+
+    /// <summary>Whether two descriptions are the same to the last figure and name, so that one side can stand for both.</summary>
+    /// <param name="one">A description.</param>
+    /// <param name="other">Another.</param>
+    /// <returns>True when they are.</returns>
+    public static bool AreSame(JobDescription one, JobDescription other) =>
+        CanonicalJson.Compact(json => JobCoreEmitter.Write(json, one)).AsSpan().SequenceEqual(CanonicalJson.Compact(json => JobCoreEmitter.Write(json, other)));
 
     /// <summary>A job folder.</summary>
     /// <param name="folder">The folder.</param>

@@ -51,10 +51,7 @@ public static class JobResumer
         RestResult? rest = null;
         if (!isSame)
         {
-            DoseSchedule after = TimelineBuilder.Build(job, core.Lattice, delivered).Schedule;
-            bool isSplit = new StopTimes(job, delivered, after, before, core.WindowSeconds).IsSplit();
-            rest = RestSolver.Solve(
-                job, shape, core.Placement, planned, delivered, mayRedose: !isSplit, new DoseSolverOptions(), parallelism, progress, cancellation);
+            rest = RestSolver.Solve(job, shape, core.Placement, planned, delivered, new DoseSolverOptions(), parallelism, progress, cancellation);
         }
 
         DosePlan doses = rest?.Doses ?? planned;
@@ -68,7 +65,7 @@ public static class JobResumer
         findings.AddRange(BlockedNeedleCheck.Check(job, shape, core.Placement, core.Lattice, target, now.Moisture));
         RequirementReport requirements = RequirementCheck.Check(job, now.Solid, now.Estimate);
         InspectionReport inspection = Inspector.Inspect(
-            job, shape, core.Placement, target, now.Moisture, now.Solid, now.SurfaceExponent, parallelism, cancellation);
+            job, shape, core.Placement, target, now.Moisture, now.Surface, now.Solid, parallelism, cancellation);
         findings.AddRange(requirements.Findings);
         findings.AddRange(inspection.Findings);
         RequirementResult[] results = [.. requirements.Results, .. inspection.Requirements];

@@ -75,8 +75,11 @@ internal static class MixJsonReader
 
     private static StrengthLaw Strength(JsonPlace json) => new()
     {
-        GelSpaceWithAir = json.Flag("gel_space_with_air"),
+        Rule = json.Has("law")
+            ? json.Word("law", ("feret", StrengthRule.Feret), ("gel_space", StrengthRule.GelSpace), ("handbook_curve", StrengthRule.HandbookCurve))
+            : json.Flag("gel_space_with_air") ? StrengthRule.GelSpaceWithAir : StrengthRule.Measured,
         CementClass = json.Text("class"),
+        Compacted = json.Has("compacted") && json.Flag("compacted"),
         Measured = json.Items("measured", cube => new MeasuredStrength(
             new Duration(cube.Number("age_s")), new Temperature(cube.Number("curing_degc")), new Pressure(cube.Number("strength_pa")))),
     };

@@ -54,8 +54,11 @@ internal static class SettingTables
             ActivationKelvin = bound.Get(Activation),
         });
 
-    private static readonly KeyOf<string> StrengthBy =
-        Key.Must("law", new WordForm<string>(("gel_space_with_air", "gel_space_with_air")), "gel/space ratio with the air left in the bed");
+    private static readonly KeyOf<StrengthRule> StrengthBy = Key.Must("law",
+        new WordForm<StrengthRule>(
+            ("gel_space_with_air", StrengthRule.GelSpaceWithAir), ("feret", StrengthRule.Feret), ("gel_space", StrengthRule.GelSpace),
+            ("handbook_curve", StrengthRule.HandbookCurve)),
+        "gel/space ratio with the air left in the bed, Feret's rule, or, of a compacted bed, the rules without air");
 
     private static readonly KeyOf<IReadOnlyList<MeasuredStrength>> Measured = Key.Must("measured",
         new ListForm<MeasuredStrength>(
@@ -70,12 +73,16 @@ internal static class SettingTables
         Key.May("class", new WordForm<string>(("N", "N"), ("S", "S"), ("R", "R")), "cement class: slow, normal or rapid", fallback: "N",
             starter: true);
 
+    private static readonly KeyOf<bool> Compacted =
+        Key.May("compacted", Forms.Flag, "whether the bed is compacted so that next to no air stays", fallback: "false");
+
     /// <summary>Strength law.</summary>
-    public static readonly TableForm<StrengthLaw> Strength = new("a strength law", [StrengthBy, Measured, CementClass],
+    public static readonly TableForm<StrengthLaw> Strength = new("a strength law", [StrengthBy, Measured, CementClass, Compacted],
         bound => new StrengthLaw
         {
-            GelSpaceWithAir = bound.Stands(StrengthBy),
+            Rule = bound.Stands(StrengthBy) ? bound.Get(StrengthBy) : StrengthRule.Measured,
             CementClass = bound.Get(CementClass),
+            Compacted = bound.Get(Compacted),
             Measured = bound.MaybeOf(Measured) ?? [],
         },
         ways: [Way.By(StrengthBy), Way.By(Measured)]);

@@ -45,6 +45,7 @@ public sealed class UsageTests
     [InlineData("limits")]
     [InlineData("resume")]
     [InlineData("calibrate")]
+    [InlineData("survey")]
     [InlineData("explain")]
     [InlineData("new")]
     [InlineData("schema")]
