@@ -7,9 +7,6 @@ namespace Dewstone.Compute.Inspection;
 /// <summary>A solid as a field of cells whose surface lies between them, with the distance of every cell to it.</summary>
 internal sealed class SolidField
 {
-    /// <summary>Planes that one piece of work takes.</summary>
-    private const int PlanesTogether = 4;
-
     private SolidField(CellGrid grid, float[] values, float level, Parallelism parallelism)
     {
         (Grid, Values, Level) = (grid, values, level);
@@ -57,30 +54,7 @@ internal sealed class SolidField
     /// <returns>The field.</returns>
     public static SolidField Of(MoistureResult moisture, int surfaceExponent, double residual, Parallelism parallelism)
     {
-        return new SolidField(moisture.Grid, Front(moisture, surfaceExponent, residual, parallelism), 1f, parallelism);
-    }
-
-    /// <summary>The field whose level 1 is the hardened surface; parameters as above.</summary>
-    /// <param name="moisture">What the water did.</param>
-    /// <param name="surfaceExponent">Power of the effective saturation.</param>
-    /// <param name="residual">Residual water content of the law, 1.</param>
-    /// <param name="parallelism">Threads; no result depends on them.</param>
-    /// <returns>Values; index order of the grid.</returns>
-    public static float[] Front(MoistureResult moisture, int surfaceExponent, double residual, Parallelism parallelism)
-    {
-        CellGrid grid = moisture.Grid;
-        float[] content = moisture.VolumetricWaterContent, front = new float[content.Length];
-        double scale = 1.0 / (moisture.ThresholdContent - residual);
-        int plane = grid.Nx * grid.Ny;
-        Chunks.Run(grid.Nz, PlanesTogether, parallelism, (first, end) =>
-        {
-            for (int i = first * plane; i < end * plane; i++)
-            {
-                double ratio = (content[i] - residual) * scale;
-                front[i] = ratio <= 0.0 ? 0f : (float)Elementary.WholePower(ratio, surfaceExponent);
-            }
-        });
-        return front;
+        return new SolidField(moisture.Grid, HardeningFront.Of(moisture, surfaceExponent, residual, parallelism), 1f, parallelism);
     }
 
     /// <summary>The surface as a mesh.</summary>

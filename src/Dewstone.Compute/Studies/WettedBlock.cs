@@ -1,4 +1,4 @@
-using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Wetting;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
@@ -12,7 +12,7 @@ namespace Dewstone.Compute.Studies;
 /// <param name="bed">The loose mix.</param>
 internal sealed class WettedBlock(MoistureResult moisture, Point3 corner, BedProperties bed)
 {
-    private readonly Lazy<float[]> front = new(() => SolidField.Front(moisture, bed.SurfaceExponent, bed.Law.Residual, new Parallelism(1)));
+    private readonly Lazy<float[]> front = new(() => HardeningFront.Of(moisture, bed.SurfaceExponent, bed.Law.Residual, new Parallelism(1)));
 
     /// <summary>The cells.</summary>
     public CellGrid Grid => moisture.Grid;

@@ -1,6 +1,7 @@
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Seabed;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Studies;
 using Dewstone.Model.Description;
@@ -93,6 +94,8 @@ public static class JobCompiler
             job, shape.Shape, placement, target, predicted.Moisture, predicted.Solid, predicted.SurfaceExponent, parallelism, cancellation);
         findings.AddRange(inspection.Findings);
         IReadOnlyList<RequirementResult> judged = findings.Place([.. requirements.Results, .. inspection.Requirements]);
+        SeabedResult sea = SeabedSolver.Solve(job, predicted.Moisture.Grid, predicted.Moisture.Hardened, placement, predicted.Estimate, parallelism);
+        findings.AddRange(sea.Findings);
         TrialsReport? trials = options.Trials == 0 ? null : TrialsStudy.Run(
             new TrialsQuestion
             {
@@ -125,8 +128,9 @@ public static class JobCompiler
             Solid = predicted.Solid,
             Estimate = predicted.Estimate,
             Inspection = inspection,
+            Sea = sea.Report,
             Trials = trials,
-            Requirements = judged,
+            Requirements = [.. judged, .. findings.Place(sea.Requirements)],
             Findings = findings.Items,
             Accepted = options.Accept,
             Inputs = read.Inputs,

@@ -2,6 +2,7 @@ using System.Globalization;
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Seabed;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
@@ -71,7 +72,9 @@ public static class JobResumer
             job, shape, core.Placement, target, now.Moisture, now.Solid, now.SurfaceExponent, parallelism, cancellation);
         findings.AddRange(requirements.Findings);
         findings.AddRange(inspection.Findings);
-        RequirementResult[] results = [.. requirements.Results, .. inspection.Requirements];
+        SeabedResult sea = SeabedSolver.Solve(job, now.Moisture.Grid, now.Moisture.Hardened, core.Placement, now.Estimate, parallelism);
+        findings.AddRange(sea.Findings);
+        RequirementResult[] results = [.. requirements.Results, .. inspection.Requirements, .. sea.Requirements];
         findings.AddRange(Lost(question.Manifest, results));
 
         CompiledJob compiled = new()
@@ -89,6 +92,7 @@ public static class JobResumer
             Solid = now.Solid,
             Estimate = now.Estimate,
             Inspection = inspection,
+            Sea = sea.Report,
             Requirements = findings.Place(results),
             Findings = findings.Items,
             Accepted = [.. question.Accept, .. question.Manifest.Accepted],

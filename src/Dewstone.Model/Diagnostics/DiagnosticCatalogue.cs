@@ -7,7 +7,7 @@ public static class DiagnosticCatalogue
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         .. DescriptionFindings.All, .. NeedleFindings.All, .. ShapeFindings.All, .. WettingFindings.All, .. InspectionFindings.All, .. LimitFindings.All, .. JointFindings.All,
-        .. PrinterFindings.All, .. StrengthFindings.All, .. SeaFindings.All, .. FileFindings.All, .. JobFolderFindings.All, .. VerifyFindings.All, .. RunLogFindings.All,
+        .. PrinterFindings.All, .. StrengthFindings.All, .. SeaFindings.All, .. HabitatFindings.All, .. FileFindings.All, .. JobFolderFindings.All, .. VerifyFindings.All, .. RunLogFindings.All,
     ];
 
     /// <summary>The kind with a code, or null.</summary>
