@@ -8,8 +8,8 @@ namespace Dewstone.Compute.Habitat;
 
 /// <summary>Surveys the predicted solid as a place to live: the refuge curve, holes, surface, open sky.</summary>
 /// <remarks>
-/// On cells of about a quarter of a pitch; balls of fewer than four of those, but four of the job's own cells or more, on the job's own. Smaller ones are surveyed on
-/// the coarse cells, told as unsure and not judged by. The box is the unit's outer box above where it stands; the seabed closes it from below.
+/// On cells of about a quarter of a pitch; balls as deep as the site's animals that are less than four of those wide, but four of the job's own cells or more, on the job's
+/// own. What is less than four cells wide is told as unsure and not judged by. The box is the unit's outer box above where it stands; the seabed closes it from below.
 /// </remarks>
 public static class HabitatSurvey
 {
@@ -20,10 +20,10 @@ public static class HabitatSurvey
     private const double LargestMetres = 0.6;
 
     /// <summary>How far from the seabed what faces down belongs to the foot, m: that of the bedding at sea.</summary>
-    private const double FootMetres = 0.025;
+    private const double FootMetres = 0.05;
 
     private static readonly double[] Diameters =
-        [0.010, 0.015, 0.020, 0.030, 0.040, 0.050, 0.060, 0.080, 0.100, 0.120, 0.150, 0.200, 0.250, 0.300, 0.400, 0.500, LargestMetres];
+        [0.010, 0.020, HabitatReport.LeastEntranceMetres, 0.040, 0.060, 0.080, 0.100, 0.150, 0.200, 0.300, 0.400, LargestMetres];
 
     private static readonly int[] Boxes = [1, 2, 4, 8, 16];
 
@@ -55,14 +55,21 @@ public static class HabitatSurvey
                 .Where(diameter => diameter <= LargestMetres).Distinct().Order(),
         ];
         double coarse = SureCells * field.Size.Width, fine = SureCells * grid.CellMetres;
-        double[] small = [.. diameters.Where(diameter => diameter >= fine && diameter < coarse)];
+        double[] small = animals is null ? [] : [.. new[] { animals.Sheltered.Metres, animals.Predator.Metres }.Where(diameter => diameter >= fine && diameter < coarse)];
         RefugePoint[] curve = new RefugePoint[diameters.Length];
+        float[] largest = [];
         BallReach? near = small.Length == 0 || WaterField.Of(front, grid, placement, 1, 0.5 * coarse) is not { } own ? null : new BallReach(own, coarse, parallelism);
         Chunks.Run(diameters.Length, 1, parallelism, (first, _) =>
         {
             double diameter = diameters[first];
-            BallReach cells = near is not null && small.Contains(diameter) ? near : reach;
-            curve[first] = new RefugePoint(diameter, cells.CubicMetres(cells.Of(diameter, new Parallelism(1))), diameter >= fine);
+            bool isFine = near is not null && small.Contains(diameter);
+            BallReach cells = isFine ? near! : reach;
+            float[] reached = cells.Of(diameter, new Parallelism(1));
+            curve[first] = new RefugePoint(diameter, cells.CubicMetres(reached), diameter >= (isFine ? fine : coarse));
+            if (diameter == LargestMetres)
+            {
+                largest = reached;
+            }
         });
         // Whatever a larger ball reaches, a smaller one does too; only the cells may say otherwise.
         for (int i = curve.Length - 2; i >= 0; i--)
@@ -81,7 +88,7 @@ public static class HabitatSurvey
             PredatorMetres = animals?.Predator.Metres,
             RefugeCubicMetres = animals is null || animals.Sheltered.Metres < fine ? null : Refuge(curve, animals),
             Holes = HoleSurvey.Find(
-                field, reach.Clearances, reach.Of(HabitatReport.LeastEntranceMetres, parallelism), reach.Of(LargestMetres, parallelism), parallelism),
+                field, reach.Clearances, reach.Of(HabitatReport.LeastEntranceMetres, parallelism), largest, parallelism),
             SurfaceSquareMetres = surface.SquareMetres,
             PlanSquareMetres = Plan(field),
             VectorRuggedness = surface.VectorRuggedness,

@@ -1,7 +1,6 @@
 using Dewstone.Compute.Numerics;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
-using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Habitat;
 

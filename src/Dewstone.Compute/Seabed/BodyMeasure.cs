@@ -11,8 +11,8 @@ namespace Dewstone.Compute.Seabed;
 /// </remarks>
 public static class BodyMeasure
 {
-    /// <summary>How far an uneven underside beds into the soil, m: half a usual pitch, the scallops that needles leave; a rule of ours.</summary>
-    public const double BeddingMetres = 0.025;
+    /// <summary>How far an uneven underside beds into the soil, m: a usual pitch, as deep as the scallops that needles leave: a smaller foot would give way until it stands so; a rule of ours.</summary>
+    public const double BeddingMetres = 0.05;
 
     private const int PlanesTogether = 8;
 

@@ -1,5 +1,6 @@
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
+using Dewstone.Compute.Habitat;
 using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Seabed;
 using Dewstone.Compute.Sequencing;
@@ -96,6 +97,8 @@ public static class JobCompiler
         IReadOnlyList<RequirementResult> judged = findings.Place([.. requirements.Results, .. inspection.Requirements]);
         SeabedResult sea = SeabedSolver.Solve(job, predicted.Moisture.Grid, predicted.Moisture.Hardened, placement, predicted.Estimate, parallelism);
         findings.AddRange(sea.Findings);
+        HabitatResult habitat = HabitatSurvey.Survey(job, predicted.Moisture, placement, predicted.SurfaceExponent, parallelism);
+        findings.AddRange(habitat.Findings);
         TrialsReport? trials = options.Trials == 0 ? null : TrialsStudy.Run(
             new TrialsQuestion
             {
@@ -129,6 +132,7 @@ public static class JobCompiler
             Estimate = predicted.Estimate,
             Inspection = inspection,
             Sea = sea.Report,
+            Habitat = habitat.Report,
             Trials = trials,
             Requirements = [.. judged, .. findings.Place(sea.Requirements)],
             Findings = findings.Items,

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
+using Dewstone.Compute.Habitat;
 using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Seabed;
 using Dewstone.Compute.Sequencing;
@@ -74,6 +75,8 @@ public static class JobResumer
         findings.AddRange(inspection.Findings);
         SeabedResult sea = SeabedSolver.Solve(job, now.Moisture.Grid, now.Moisture.Hardened, core.Placement, now.Estimate, parallelism);
         findings.AddRange(sea.Findings);
+        HabitatResult habitat = HabitatSurvey.Survey(job, now.Moisture, core.Placement, now.SurfaceExponent, parallelism);
+        findings.AddRange(habitat.Findings);
         RequirementResult[] results = [.. requirements.Results, .. inspection.Requirements, .. sea.Requirements];
         findings.AddRange(Lost(question.Manifest, results));
 
@@ -93,6 +96,7 @@ public static class JobResumer
             Estimate = now.Estimate,
             Inspection = inspection,
             Sea = sea.Report,
+            Habitat = habitat.Report,
             Requirements = findings.Place(results),
             Findings = findings.Items,
             Accepted = [.. question.Accept, .. question.Manifest.Accepted],

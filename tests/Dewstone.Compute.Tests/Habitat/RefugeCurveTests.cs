@@ -1,4 +1,3 @@
-using CsCheck;
 using Dewstone.Compute.Habitat;
 using Dewstone.Model.Quantities;
 
@@ -101,16 +100,6 @@ public sealed class RefugeCurveTests
         Assert.InRange(sealedUp.VoidCubicMetres(), 0.97 * chamber, 1.03 * chamber);
         Assert.InRange(Waters.Volume(sealedUp, 0.04), 0.0, 0.02 * chamber);
     }
-
-    [Fact]
-    public void Wider_ball_never_reaches_more() =>
-        Gen.Select(Gen.Double[0.05, 0.14], Gen.Double[0.05, 0.14], Gen.Double[0.02, 0.15], Gen.Double[0.0, 0.1]).Sample(
-            (a, b, diameter, more) =>
-            {
-                BallReach reach = Waters.Reach(Cube, 0.02, p => Tunnelled(p, (0.12, 0.12, a), (0.28, 0.28, b)), 0.3);
-                Assert.True(Waters.Volume(reach, diameter + more) <= Waters.Volume(reach, diameter) * (1 + 1e-6) + 1e-5);
-            },
-            iter: 10, seed: "0000KJ1WmyZ4", threads: 1);
 
     [Fact]
     public void Threads_change_nothing()

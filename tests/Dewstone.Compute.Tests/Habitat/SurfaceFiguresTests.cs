@@ -79,7 +79,7 @@ public sealed class SurfaceFiguresTests
         {
             WaterField field = Waters.Field(new Size3(0.4, 0.4, 0.4), cell, p => Waters.Block(p, new Point3(0, 0, 0), new Point3(0.4, 0.4, 0.4)), 0.1);
             return SurfaceShape.Of(
-                IsoSurface.At(field.Values, field.Shape, field.Size, WaterField.Level, Waters.Two), field.BedPlanes * field.Size.Height + 0.025);
+                IsoSurface.At(field.Values, field.Shape, field.Size, WaterField.Level, Waters.Two), field.BedPlanes * field.Size.Height + 0.05);
         }
     }
 

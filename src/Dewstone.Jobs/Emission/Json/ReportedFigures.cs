@@ -3,10 +3,10 @@ using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Json;
 
-/// <summary>What was worked out of the predicted solid beyond the totals: how it stands in the sea.</summary>
+/// <summary>What was worked out of the predicted solid beyond the totals: how it stands in the sea, what it offers as a place to live.</summary>
 public static class ReportedFigures
 {
-    private static readonly string[] Blocks = ["sea"];
+    private static readonly string[] Blocks = ["sea", "habitat"];
 
     /// <summary>Writes a member for each, null where it was not worked out, into the object that is open.</summary>
     /// <param name="json">Where to.</param>
@@ -16,6 +16,7 @@ public static class ReportedFigures
         ArgumentNullException.ThrowIfNull(json);
         ArgumentNullException.ThrowIfNull(job);
         json.ObjectOrNull("sea", job.Sea, sea => SeaJson.Write(json, sea));
+        json.ObjectOrNull("habitat", job.Habitat, habitat => HabitatJson.Write(json, habitat));
     }
 
     /// <summary>The single figures among them, for comparison: tables within are left out.</summary>
