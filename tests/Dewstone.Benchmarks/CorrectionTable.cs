@@ -3,6 +3,7 @@ using System.Globalization;
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Tests.Dosing;
 using Dewstone.Compute.Wetting;

@@ -1,4 +1,5 @@
 using Dewstone.Compute.Geometry;
+using Dewstone.Compute.Numerics;
 using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;

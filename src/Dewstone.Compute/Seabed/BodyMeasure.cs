@@ -7,12 +7,12 @@ namespace Dewstone.Compute.Seabed;
 
 /// <summary>Measures the hardened cells as a body that stands in the sea: the largest piece alone, since what is loose falls off.</summary>
 /// <remarks>
-/// It stands on the columns whose lowest cell lies within <see cref="ContactMetres"/> of its lowest: soil shapes itself to that. Areas and volume are counts of cells.
+/// It stands on the columns whose lowest cell lies within <see cref="BeddingMetres"/> of its lowest: it beds into the soil so far. Areas and volume are counts of cells.
 /// </remarks>
 public static class BodyMeasure
 {
-    /// <summary>How uneven an underside may be and still stand on the seabed all over, m; a rule of ours.</summary>
-    public const double ContactMetres = 0.01;
+    /// <summary>How far an uneven underside beds into the soil, m: a usual pitch, as deep as the scallops that needles leave: a smaller foot would give way until it stands so; a rule of ours.</summary>
+    public const double BeddingMetres = 0.05;
 
     private const int PlanesTogether = 8;
 
@@ -41,7 +41,7 @@ public static class BodyMeasure
         (Point3 centre, int[] lowest) = Columns(pieces.Labels, main + 1, shape, body.Box);
         double cell = grid.CellMetres, height = grid.CellHeightMetres;
         double columnArea = cell * cell;
-        int reach = body.Box.FirstZ + (int)(ContactMetres / height + 1e-9);
+        int reach = body.Box.FirstZ + (int)(BeddingMetres / height + 1e-9);
         (int plan, Point3 planCentre, int contact, List<(double X, double Y)> corners) = Plan(lowest, shape, reach);
         (double X, double Y)[] footprint = ConvexHull.Of(corners.Select(corner => Flat(corner.X, corner.Y)));
         (double x, double y) = Flat(centre.X, centre.Y);

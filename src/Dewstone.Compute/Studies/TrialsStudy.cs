@@ -1,6 +1,7 @@
 using Dewstone.Compute.Estimation;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Wetting;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;

@@ -1,4 +1,4 @@
-using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Wetting;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;

@@ -1,5 +1,6 @@
 using Dewstone.Compute.Estimation;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Wetting;
 using Dewstone.Model.Description;

@@ -1,4 +1,4 @@
-using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Wetting;
 using Dewstone.Jobs.Emission.Pictures;

@@ -1,8 +1,11 @@
 using System.Globalization;
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
+using Dewstone.Compute.Habitat;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Seabed;
 using Dewstone.Compute.Sequencing;
+using Dewstone.Compute.Strength;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Json;
@@ -68,7 +71,23 @@ public static class JobResumer
             job, shape, core.Placement, target, now.Moisture, now.Surface, now.Solid, parallelism, cancellation);
         findings.AddRange(requirements.Findings);
         findings.AddRange(inspection.Findings);
-        RequirementResult[] results = [.. requirements.Results, .. inspection.Requirements];
+        StrengthResult strength = StrengthCheck.Check(
+            new StrengthQuestion
+            {
+                Job = job,
+                Placement = core.Placement,
+                Moisture = now.Moisture,
+                Solid = now.Solid,
+                LiftKilograms = now.Estimate.LiftKilograms,
+                Trapped = inspection.TrappedMix,
+            },
+            parallelism, cancellation);
+        findings.AddRange(strength.Findings);
+        SeabedResult sea = SeabedSolver.Solve(job, now.Moisture.Grid, now.Moisture.Hardened, core.Placement, now.Estimate, parallelism);
+        findings.AddRange(sea.Findings);
+        HabitatResult habitat = HabitatSurvey.Survey(job, core.Placement, now.Surface, parallelism);
+        findings.AddRange(habitat.Findings);
+        RequirementResult[] results = [.. requirements.Results, .. inspection.Requirements, .. sea.Requirements];
         findings.AddRange(Lost(question.Manifest, results));
 
         CompiledJob compiled = new()
@@ -86,6 +105,9 @@ public static class JobResumer
             Solid = now.Solid,
             Estimate = now.Estimate,
             Inspection = inspection,
+            Strength = strength.Report,
+            Sea = sea.Report,
+            Habitat = habitat.Report,
             Requirements = findings.Place(results),
             Findings = findings.Items,
             Accepted = [.. question.Accept, .. question.Manifest.Accepted],

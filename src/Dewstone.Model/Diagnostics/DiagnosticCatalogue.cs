@@ -18,6 +18,7 @@ public static class DiagnosticCatalogue
         .. PrinterFindings.All,
         .. StrengthFindings.All,
         .. SeaFindings.All,
+        .. HabitatFindings.All,
         .. FileFindings.All,
         .. JobFolderFindings.All,
         .. VerifyFindings.All,

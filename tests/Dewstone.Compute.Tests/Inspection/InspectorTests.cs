@@ -1,5 +1,6 @@
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Tests.Geometry;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;

@@ -2,6 +2,7 @@ using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Estimation;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Studies;
 using Dewstone.Compute.Wetting;

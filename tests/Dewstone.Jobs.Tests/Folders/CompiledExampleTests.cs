@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Security.Cryptography;
 using System.Text.Json;
-using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;

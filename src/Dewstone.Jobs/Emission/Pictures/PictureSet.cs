@@ -1,4 +1,4 @@
-using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Jobs.Emission.Pictures.Plates;
 using Dewstone.Jobs.Emission.Pictures.Views;

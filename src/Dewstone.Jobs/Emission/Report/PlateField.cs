@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Numerics;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;

@@ -26,7 +26,7 @@ internal static class ReportEmitter
         ("unit", "The unit in the hand", SolidSection.Write),
         ("plates", "Plates", PlatesSection.Write),
         ("inspection", "Openings, walls and loose mix", InspectionSection.Write),
-("strength", "Strength and lifting", StrengthSection.Write),
+        ("strength", "Strength and lifting", StrengthSection.Write),
         ("trials", "How sure it is", TrialsSection.Write),
         ("doses", "Doses", DosesSection.Write),
         ("materials", "Materials, time, carbon and cost", MaterialsSection.Write),

@@ -1,5 +1,5 @@
 using Dewstone.Compute.Geometry;
-using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Emission.Pictures.Views;
 using Dewstone.Jobs.Emission.Surfaces;
 using Dewstone.Model.Lattices;

@@ -1,5 +1,5 @@
 using Dewstone.Compute.Geometry;
-using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Surfaces;

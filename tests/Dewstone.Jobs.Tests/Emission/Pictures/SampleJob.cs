@@ -1,4 +1,4 @@
-using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Model.Description;

@@ -1,6 +1,5 @@
 using System.Buffers.Binary;
 using Dewstone.Compute.Geometry;
-using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Emission.Report;
 using Dewstone.Jobs.Emission.Surfaces;

@@ -1,5 +1,5 @@
 using System.Numerics;
-using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Jobs.Emission.Pictures.Views;
 using Dewstone.Model.Quantities;

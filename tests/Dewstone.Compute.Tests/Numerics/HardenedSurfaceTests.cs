@@ -1,4 +1,3 @@
-using Dewstone.Compute.Inspection;
 using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Tests.Numerics;
 using Dewstone.Compute.Tests.Wetting;
@@ -7,7 +6,7 @@ using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
-namespace Dewstone.Compute.Tests.Inspection;
+namespace Dewstone.Compute.Tests.Numerics;
 
 public sealed class HardenedSurfaceTests
 {

@@ -1,9 +1,8 @@
-using Dewstone.Compute.Numerics;
 using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 
-namespace Dewstone.Compute.Inspection;
+namespace Dewstone.Compute.Numerics;
 
 /// <summary>
 /// Where the predicted solid ends, placed between the cells: the one field that volume, mass, distances, meshes and pictures are taken from. Positive where it
