@@ -27,7 +27,7 @@ public sealed class HabitatSurveyTests
         CellGrid grid = Waters.Grid(Box, Cell);
         MoistureResult moisture = FrontFields.Moisture(grid, p => (distance ?? Block)(placement.ToUnit(p)));
         Site site = Samples.WracklineShoal() with { Animals = new ShelterAnimals(new Length(sheltered), new Length(predator)) };
-        return HabitatSurvey.Survey(Samples.Job() with { Site = site }, placement, HardenedSurface.Of(moisture, FrontFields.Law, new Parallelism(1)), new Parallelism(threads));
+        return HabitatSurvey.Survey(Samples.Job() with { Site = site }, placement, FrontFields.Surface(moisture), new Parallelism(threads));
     }
 
     [Fact]
