@@ -19,12 +19,12 @@ public sealed class ControlChartTests
 
     // 2/sqrt(pi) is the mean range of two standard normal values: E|x1 - x2| of N(0, 2). Closed form.
     [Fact]
-    public void Constant_of_ranges_of_two_is_the_closed_form() => Assert.Equal(2.0 / Math.Sqrt(Math.PI), ControlChart.D2, 5e-4);
+    public void Constant_of_ranges_of_two_is_the_closed_form() => Assert.Equal(ControlChart.D2, 2.0 / Math.Sqrt(Math.PI), 5e-4);
 
     // D4 = 1 + 3 d3 / d2 with d3 = sqrt(2 - 4/pi), the standard deviation of the same range. Closed form.
     [Fact]
     public void Limit_of_ranges_is_the_closed_form() =>
-        Assert.Equal(1.0 + 3.0 * Math.Sqrt(2.0 - 4.0 / Math.PI) / (2.0 / Math.Sqrt(Math.PI)), ControlChart.D4, 1e-3);
+        Assert.Equal(ControlChart.D4, 1.0 + 3.0 * Math.Sqrt(2.0 - 4.0 / Math.PI) / (2.0 / Math.Sqrt(Math.PI)), 1e-3);
 
     [Theory]
     [InlineData(ControlRule.BeyondThree, 12, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 9)]
