@@ -39,7 +39,7 @@ public static class MixWriter
         text.Append($"hardening: {{water_cement: {Plain(hardening.WaterCement)}, window: {Plain(hardening.Window.Seconds)} s, at: {Plain(hardening.At.Celsius)} degC, activation: {Plain(hardening.ActivationKelvin)} K}}\n");
         if (mix.Strength is { } strength)
         {
-            text.Append($"strength: {{{Strength(strength)}, class: {strength.CementClass}{(strength.Compacted ? ", compacted: true" : "")}}}\n");
+            text.Append($"strength: {{{Strength(strength)}, class: {strength.CementClass}}}\n");
         }
 
         text.Append(mix.ReuseLimit is { } limit ? $"reuse_limit: {limit}\n" : "");
@@ -53,14 +53,18 @@ public static class MixWriter
         _ => "assumed",
     };
 
-    private static string Strength(StrengthLaw strength) => strength.Rule switch
+    private static string Strength(StrengthLaw strength)
     {
-        StrengthRule.GelSpaceWithAir => "law: gel_space_with_air",
-        StrengthRule.Feret => "law: feret",
-        StrengthRule.GelSpace => "law: gel_space",
-        StrengthRule.HandbookCurve => "law: handbook_curve",
-        _ => $"measured: [{string.Join(", ", strength.Measured.Select(cube => $"[{Plain(cube.Age.Seconds)} s, {Plain(cube.Curing.Celsius)} degC, {Plain(cube.Strength.Pascals)} Pa]"))}]",
-    };
+        string rule = strength.Rule switch
+        {
+            StrengthRule.GelSpaceWithAir => "law: gel_space_with_air",
+            StrengthRule.Feret => "law: feret",
+            StrengthRule.GelSpace => "law: gel_space",
+            StrengthRule.HandbookCurve => "law: handbook_curve",
+            _ => $"measured: [{string.Join(", ", strength.Measured.Select(cube => $"[{Plain(cube.Age.Seconds)} s, {Plain(cube.Curing.Celsius)} degC, {Plain(cube.Strength.Pascals)} Pa]"))}]",
+        };
+        return $"{rule}, compacted: {(strength.Compacted ? "true" : "false")}";
+    }
 
     private static string Uncertainty(MixUncertainty spread)
     {
