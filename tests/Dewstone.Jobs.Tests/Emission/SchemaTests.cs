@@ -57,7 +57,7 @@ public sealed class SchemaTests
         Assert.False(JsonSchema.FromText(Stored("manifest").ToJsonString()).Evaluate(Element(manifest)).IsValid);
     }
 
-    public static TheoryData<string, CompiledJob> Jobs() => new() { { "plain", Samples.Job() }, { "full", Full() }, { "held", Samples.HeldJob() } };
+    public static TheoryData<string, CompiledJob> Jobs() => new() { { "plain", Samples.Job() }, { "full", Full() }, { "held", Samples.HeldJob() }, { "strong", StrongJob.Make() } };
 
     /// <summary>A job in which everything optional is there, in its other forms.</summary>
     private static CompiledJob Full()
