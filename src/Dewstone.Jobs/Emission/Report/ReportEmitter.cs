@@ -24,6 +24,8 @@ internal static class ReportEmitter
         ("unit", "The unit in the hand", SolidSection.Write),
         ("plates", "Plates", PlatesSection.Write),
         ("inspection", "Openings, walls and loose mix", InspectionSection.Write),
+        ("sea", "In the sea", SeaSection.Write),
+        ("habitat", "Habitat", HabitatSection.Write),
         ("doses", "Doses", DosesSection.Write),
         ("materials", "Materials, time, carbon and cost", MaterialsSection.Write),
         ("conditions", "Tonight's conditions", ConditionsSection.Write),
