@@ -37,8 +37,9 @@ internal sealed class BallReach
     /// <summary>How far each cell lies from where the ball's centre can be, less its radius: below 0 where the ball reaches, m.</summary>
     /// <param name="diameterMetres">The ball, m.</param>
     /// <param name="threads">Threads; no result depends on them.</param>
+    /// <param name="tellMetres">Greatest distance told beyond what the ball reaches, m; never less than two cells.</param>
     /// <returns>Index order of the field.</returns>
-    public float[] Of(double diameterMetres, Parallelism threads)
+    public float[] Of(double diameterMetres, Parallelism threads, double tellMetres = 0.0)
     {
         float radius = (float)(0.5 * diameterMetres);
         GridShape shape = field.Shape;
@@ -60,7 +61,7 @@ internal sealed class BallReach
             }
         }
 
-        float[] distances = SurfaceDistance.Of(room, shape, field.Size, 0f, radius + 2.0 * Edge, threads);
+        float[] distances = SurfaceDistance.Of(room, shape, field.Size, 0f, radius + Math.Max(tellMetres, 2.0 * Edge), threads);
         for (int i = 0; i < distances.Length; i++)
         {
             distances[i] -= radius;

@@ -64,7 +64,7 @@ public static class HabitatSurvey
             double diameter = diameters[first];
             bool isFine = near is not null && small.Contains(diameter);
             BallReach cells = isFine ? near! : reach;
-            float[] reached = cells.Of(diameter, new Parallelism(1));
+            float[] reached = cells.Of(diameter, new Parallelism(1), diameter == LargestMetres ? 2.0 * HoleSurvey.LeastDepthMetres : 0.0);
             curve[first] = new RefugePoint(diameter, cells.CubicMetres(reached), diameter >= (isFine ? fine : coarse));
             if (diameter == LargestMetres)
             {

@@ -75,10 +75,11 @@ internal static class HabitatSection
         double most = Math.Max(1e-3, 1.05e3 * curve.Max(point => point.CubicMetres));
         ChartFrame frame = new(millimetres => (Math.Log(millimetres / 1000.0) - first) / (last - first), most);
         frame.Open(html, "Refuge: water that a ball reaches from outside, by its diameter", [10, 20, 50, 100, 200, 400], "diameter, mm", "L");
-        // The last unsure point is also where the sure part begins, so that the line does not break.
-        int sure = curve.TakeWhile(point => !point.IsSure).Count();
-        frame.Curve(html, "curve first unsure", Points(curve.Take(sure + 1)));
-        frame.Curve(html, "curve first", Points(curve.Skip(sure)));
+        foreach ((RefugePoint from, RefugePoint to) in curve.Zip(curve.Skip(1)))
+        {
+            frame.Curve(html, from.IsSure && to.IsSure ? "curve first" : "curve first unsure", [Point(from), Point(to)]);
+        }
+
         foreach ((double? depth, string name) in new[] { (habitat.ShelteredMetres, "sheltered"), (habitat.PredatorMetres, "predator") })
         {
             if (depth is { } metres && metres >= curve[0].DiameterMetres && metres <= curve[^1].DiameterMetres)
@@ -91,6 +92,5 @@ internal static class HabitatSection
         html.Add($"""</svg><p class="quiet">Broken line: balls less than four cells wide, not judged by.</p></figure>""");
     }
 
-    private static IEnumerable<(double Across, double Up)> Points(IEnumerable<RefugePoint> curve) =>
-        curve.Select(point => (1000.0 * point.DiameterMetres, 1000.0 * point.CubicMetres));
+    private static (double Across, double Up) Point(RefugePoint point) => (1000.0 * point.DiameterMetres, 1000.0 * point.CubicMetres);
 }

@@ -71,10 +71,10 @@ internal static class PolarChart
     // Outside the rim: waves come in from their direction, the current leaves in its own.
     private static void Arrow(HtmlWriter html, double bearing, bool inward, string name)
     {
-        (double tipX, double tipY) = At(bearing, inward ? 1.14 : 1.32);
-        (double endX, double endY) = At(bearing, inward ? 1.32 : 1.14);
-        (double leftX, double leftY) = At(bearing - 2.5, inward ? 1.19 : 1.27);
-        (double rightX, double rightY) = At(bearing + 2.5, inward ? 1.19 : 1.27);
+        (double tipX, double tipY) = At(bearing, inward ? 1.18 : 1.32);
+        (double endX, double endY) = At(bearing, inward ? 1.32 : 1.18);
+        (double leftX, double leftY) = At(bearing - 2.5, inward ? 1.22 : 1.28);
+        (double rightX, double rightY) = At(bearing + 2.5, inward ? 1.22 : 1.28);
         (double nameX, double nameY) = At(bearing + 12.0, 1.25);
         html.Add($"""<path class="arrow" d="M{endX} {endY}L{tipX} {tipY}M{leftX} {leftY}L{tipX} {tipY}L{rightX} {rightY}" /><text x="{nameX}" y="{nameY + 4.0}" text-anchor="middle">{name}</text>""");
     }
