@@ -20,12 +20,13 @@ internal sealed class BallReach
     /// <param name="field">The field; its margin must hold the largest ball's radius.</param>
     /// <param name="largestMetres">Largest diameter asked, m.</param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
-    public BallReach(WaterField field, double largestMetres, Parallelism parallelism)
+    /// <param name="onSeabed">Whether the seabed stops the ball; else the solid alone does.</param>
+    public BallReach(WaterField field, double largestMetres, Parallelism parallelism, bool onSeabed = true)
     {
         (this.field, this.parallelism) = (field, parallelism);
         Edge = field.Size.HalfMeanEdge * 2.0;
         Clearances = SurfaceDistance.Of(
-            field.OnSeabed(), field.Shape, field.Size, WaterField.Level, 0.5 * largestMetres + 2.0 * Edge, parallelism);
+            onSeabed ? field.OnSeabed() : field.Values, field.Shape, field.Size, WaterField.Level, 0.5 * largestMetres + 2.0 * Edge, parallelism);
     }
 
     /// <summary>Distance of each cell to the surface, negative in solid and seabed, m.</summary>

@@ -3,7 +3,7 @@ using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Habitat;
 
-/// <summary>Counts holes: water that a ball as small as the least entrance reaches, and that lies deep behind what the largest ball of the curve does.</summary>
+/// <summary>Counts holes: water that a ball as small as the least entrance reaches, and that lies deep behind what the largest ball does when no seabed stops it.</summary>
 /// <remarks>
 /// Holes of 42 cm3 and more with entrances of 30 mm and more are counted, the sizes met on a fringing reef by Menard et al., 2012, PLoS ONE 7, e38450. A hole begins
 /// <see cref="LeastDepthMetres"/> behind what the largest ball reaches, so that scallops of the faces do not join them; its volume counts from there, its depth from outside. A mouth is a
