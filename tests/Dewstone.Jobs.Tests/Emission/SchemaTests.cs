@@ -63,7 +63,7 @@ public sealed class SchemaTests
         { "full", Full() },
         { "held", Samples.HeldJob() },
         { "strong", StrongJob.Make() },
-        { "sea", SeaJobs.At(Samples.Job(), SeaJobs.Site with { Permit = new PermitRules(0.5, new Length(3.66), "permit 7") }) },
+        { "sea", SeaJobs.At(Samples.Job(), SeaJobs.Site with { Seabed = SeaJobs.Site.Seabed with { Method = BearingMethod.Vesic }, Permit = new PermitRules(0.5, new Length(3.66), "permit 7") }) },
     };
 
     /// <summary>A job in which everything optional is there, in its other forms.</summary>
