@@ -49,7 +49,7 @@ internal sealed class Bars
     public double Mean(int node, int component) => OverSection((y, z) => Solver.Displacement(0, node, y, z, component)) / (Depth * Depth);
 
     /// <summary>Mean turn of a section: first moment of the x displacement over the second moment of area, by the same rule.</summary>
-    public double Turn(int node) => 
+    public double Turn(int node) =>
         OverSection((y, z) => (z * Edge - Depth / 2.0) * Solver.Displacement(0, node, y, z, 0)) / OverSection((_, z) => (z * Edge - Depth / 2.0) * (z * Edge - Depth / 2.0));
 
     /// <summary>Mean stress of a brick: of its octants.</summary>

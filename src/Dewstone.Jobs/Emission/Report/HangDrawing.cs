@@ -7,7 +7,7 @@ namespace Dewstone.Jobs.Emission.Report;
 /// <summary>The unit from above with its straps or inserts and its centre of gravity, and the legs of the sling from the side.</summary>
 internal static class HangDrawing
 {
-    private const double Side = 150.0, Left = 26.0;
+    private const double Side = 150.0, Left = 50.0, Wide = 270.0;
 
     /// <summary>Draws.</summary>
     /// <param name="html">The page.</param>
@@ -19,8 +19,8 @@ internal static class HangDrawing
         double scale = Side / Math.Max(Math.Max(box.X, box.Y), box.Z), width = box.X * scale, depth = box.Y * scale, tall = box.Z * scale;
         double degrees = lifting.Hang?.SlingDegrees ?? 60.0, reach = Reach(unit, box) * scale;
         double rise = lifting.Hang is null ? 0.0 : Math.Min(1.1 * Side, reach * Math.Tan(degrees * Math.PI / 180.0)), top = 22.0 + rise;
-        double plan = top + tall + 52.0;
-        html.Add($"""<figure class="plan"><svg viewBox="0 0 {Left + width + 40.0} {plan + depth + 30.0}" role="img" aria-label="The unit from the south and from above, with what it hangs by and its centre of gravity.">""");
+        double plan = top + tall + 36.0;
+        html.Add($"""<figure class="plan"><svg viewBox="0 0 {Math.Max(Left + width + 40.0, Wide)} {plan + depth + 24.0}" role="img" aria-label="The unit from the south and from above, with what it hangs by and its centre of gravity.">""");
         html.Add($"""<text x="{Left}" y="{top + tall + 16.0}">from the south</text><rect class="body" x="{Left}" y="{top}" width="{width}" height="{tall}" />""");
         html.Add($"""<text x="{Left}" y="{plan + depth + 18.0}">from above, north up</text><rect class="body" x="{Left}" y="{plan}" width="{width}" height="{depth}" />""");
         double hook = Left + Middle(unit, box) * scale;

@@ -180,6 +180,13 @@ public sealed class PageInBrowserTests(Browser browser) : IClassFixture<Browser>
         Assert.InRange(await open.AskAsync<double>("document.querySelector('#sheet').getBoundingClientRect().height"), 500, PaperHeight);
     }
 
+    [Fact]
+    public async Task Dig_out_sheet_is_one_page_of_paper()
+    {
+        await using OpenPage open = await OpenAsync(StrongJob.Of(Block), PaperWidth, onPaper: true);
+        Assert.InRange(await open.AskAsync<double>("document.querySelector('#lift').getBoundingClientRect().height"), 500, PaperHeight);
+    }
+
     private static async Task ClickAsync(OpenPage open, string selector, double across, double down)
     {
         (double x, double y) = await PlaceAsync(open, selector, across, down);
