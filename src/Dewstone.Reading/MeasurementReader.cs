@@ -1,5 +1,6 @@
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Measurements;
+using Dewstone.Reading.Files;
 using Dewstone.Reading.Tables;
 
 namespace Dewstone.Reading;
@@ -28,6 +29,16 @@ public static class MeasurementReader
     /// <param name="file">File name for findings.</param>
     /// <returns>The reading.</returns>
     public static FileReading<MixReadings> MixDataText(string text, string file) => Collect(text, file, MixReadingTable.Read);
+
+    /// <summary>Whether two paths lead to one file, links followed.</summary>
+    /// <param name="path">A path, relative to the current folder.</param>
+    /// <param name="other">Another.</param>
+    /// <returns>True for one and the same place.</returns>
+    public static bool IsSameFile(string path, string other)
+    {
+        string full = Path.GetFullPath(path), otherFull = Path.GetFullPath(other);
+        return (LinkResolver.Resolve(full) ?? full) == (LinkResolver.Resolve(otherFull) ?? otherFull);
+    }
 
     private static FileReading<T> Collect<T>(string text, string file, Func<string, string, DiagnosticBag, T> read)
         where T : class

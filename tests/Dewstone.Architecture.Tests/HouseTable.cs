@@ -32,7 +32,7 @@ internal static class HouseTable
         ["Wetting"] = ["Numerics", "Sequencing"],
         ["Dosing"] = ["Numerics", "Geometry", "Sequencing", "Wetting"],
         ["Inspection"] = ["Numerics", "Geometry"],
-        ["Strength"] = ["Numerics"],
+        ["Strength"] = ["Numerics", "Estimation"],
         ["Seabed"] = ["Numerics", "Geometry"],
         ["Habitat"] = ["Numerics", "Geometry"],
         ["Estimation"] = ["Numerics", "Sequencing"],

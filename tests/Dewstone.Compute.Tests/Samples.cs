@@ -29,7 +29,7 @@ internal static class Samples
         Liquid = new Liquid { Density = new Density(1000), PricePerLitre = 0.003, Additives = [new Additive("thickener", 2.0)] },
         Wetting = new PowerLaw { AtSaturation = new Diffusivity(3.2e-6), Exponent = 4 },
         Hardening = new Hardening { WaterCement = 0.22, Window = new Duration(600) },
-        Strength = new StrengthLaw { GelSpaceWithAir = true, CementClass = "N" },
+        Strength = new StrengthLaw { CementClass = "N" },
         ReuseLimit = 5,
         Uncertainty = new MixUncertainty(0.20, 0.05, 0.02),
     };

@@ -60,7 +60,7 @@ internal static class Samples
         Liquid = new Liquid { Density = new Density(1000.0), PricePerLitre = 0.003, Additives = [new Additive("thickener", 2.0)] },
         Wetting = new PowerLaw { AtSaturation = new Diffusivity(3.2e-6), Exponent = 4 },
         Hardening = new Hardening { WaterCement = 0.22, Window = new Duration(600.0) },
-        Strength = new StrengthLaw { GelSpaceWithAir = true },
+        Strength = new StrengthLaw(),
         ReuseLimit = 5,
         Uncertainty = new MixUncertainty(0.2, 0.05, 0.02),
     };

@@ -30,6 +30,11 @@ internal static class OutcomeText
 
             Requirements(text, job);
             Load(text, job);
+            foreach (string line in SeaText.Of(job.Sea, outcome.Elsewhere))
+            {
+                Line(text, "sea", line);
+            }
+
             foreach (string line in job.Trials is { } trials ? TrialsText.Of(trials) : [])
             {
                 Line(text, "trials", line);
@@ -88,6 +93,12 @@ internal static class OutcomeText
         foreach (string line in DosingText.Of(job.Dosing))
         {
             Line(text, "doses", line);
+        }
+
+        if (job.Strength is { } strength)
+        {
+            Line(text, "strength", StrengthText.Strength(strength));
+            Line(text, "lifting", StrengthText.Lifting(strength));
         }
 
         Line(text, "time", $"{Minutes(e.PrintSeconds)} printing after {Minutes(e.SetupSeconds)} of setup");

@@ -7,9 +7,9 @@ namespace Dewstone.Compute.Calibration;
 /// </remarks>
 internal static class Sorptivity
 {
-    private const int Cells = 240;
-    private const int EarlyCells = 60;
-    private const int LateCells = 230;
+    private const int Cells = 130;
+    private const int EarlyCells = 40;
+    private const int LateCells = 120;
     private const double Trace = 1e-6;
 
     /// <summary>S over porosity and root of the diffusivity at saturation.</summary>

@@ -66,6 +66,12 @@ public static class ManifestEmitter
             json.Object("registration", () => RegistrationJson.Write(json, job.Registration));
             json.Objects("requirements", job.Requirements, requirement => RequirementJson.Write(json, requirement, places));
             json.Object("totals", () => TotalsJson.Write(json, job));
+            if (job.Strength is { } strength)
+            {
+                StrengthJson.Write(json, strength);
+            }
+
+            ReportedFigures.Write(json, job);
             json.Objects("accepted", job.Findings.Where(finding => finding.AcceptedBecause is not null), finding => Accepted(json, finding, places));
             json.Objects("conditions", NightConditions.Of(job.Description), condition => condition.Write(json));
         }));

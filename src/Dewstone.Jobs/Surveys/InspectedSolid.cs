@@ -28,7 +28,7 @@ internal sealed record InspectedSolid(
         Prediction predicted = Prediction.Of(job.Description, doses, job.Target, parallelism, progress, cancellation, asRun);
         RequirementReport requirements = RequirementCheck.Check(job.Description, predicted.Solid, predicted.Estimate);
         InspectionReport inspection = Inspector.Inspect(
-            job.Description, job.Shape, job.Core.Placement, job.Target, predicted.Moisture, predicted.Solid, predicted.SurfaceExponent, parallelism, cancellation);
+            job.Description, job.Shape, job.Core.Placement, job.Target, predicted.Moisture, predicted.Surface, predicted.Solid, parallelism, cancellation);
         return new InspectedSolid(
             predicted, inspection, [.. requirements.Results, .. inspection.Requirements],
             [

@@ -34,7 +34,8 @@ public static class CalibrationFindings
     /// <summary>A figure the data say nothing of.</summary>
     public static FindingKind Untold { get; } = new(
         "DW3053", Severity.Warning, "These data do not tell a figure",
-        "The measurements do not depend on a figure of the mix, or so little that it would be uncertain by half of itself or more. It was kept as the given mix "
+        "The measurements do not depend on a figure of the mix, or so little that one standard deviation would be half of a diffusivity, a "
+            + "fifth of a threshold or a tenth of a density. It was kept as the given mix "
             + "has it, and so was its assumed spread.",
         "A fitted figure that nothing supports looks measured and is not.",
         "Add the test that tells it: absorption on a column tells the diffusivity, test balls over a wide range of doses down to the smallest tell the threshold, "
@@ -44,7 +45,7 @@ public static class CalibrationFindings
     /// <summary>Two figures that cannot be told apart.</summary>
     public static FindingKind Entangled { get; } = new(
         "DW3054", Severity.Warning, "These data hardly tell two figures apart",
-        "The errors of two fitted figures go together with a correlation beyond 0.95: the measurements fix a combination of both well and each by itself badly.",
+        "The errors of two fitted figures go together with a correlation beyond 0.9: the measurements fix a combination of both well and each by itself badly.",
         "Used together, as trials do, they are right; one of them quoted alone, or carried to another window or density, is not.",
         "Add the test that parts them: absorption on a column fixes the diffusivity by itself; the smallest doses the printer gives are the most sensitive to the "
             + "threshold.",
@@ -55,15 +56,17 @@ public static class CalibrationFindings
         "DW3055", Severity.Warning, "The wetting law does not fit these data",
         "Measurements of one kind miss the fitted law by more than their repeats scatter (F test at 1 %), or, without repeats, by more than twice what such a "
             + "measurement is usually good for.",
-        "The law bends otherwise than the bed does; between and beyond the doses tried, predictions will be off by as much as the residuals are.",
-        "Look at the residuals for a trend. Try another exponent or law (--exponent, --law), check that all buckets had the same mix, density and temperature.",
+        "The law bends otherwise than the bed does; between and beyond the doses tried, predictions will be off by as much as the residuals are, and the stated "
+            + "intervals, which take the law as true, are too narrow.",
+        "Look at the residuals for a trend. Try --exponent scan, or another law in the mix named with --mix; check that all buckets had the same mix, density and "
+            + "temperature.",
         "",
         "F test of lack of fit: Draper and Smith 1998, Applied Regression Analysis, chapter 2 (from memory); the usual errors: common practice, no source");
 
     /// <summary>One measurement decides.</summary>
     public static FindingKind LeaveOneOut { get; } = new(
         "DW3056", Severity.Warning, "One measurement decides the fit",
-        "Left out of the fit, a measurement is predicted wrong by more than three standard deviations of its own.",
+        "Left out of the fit, a measurement is predicted wrong by more than chance allows: 1 % over all measurements together.",
         "Either it is a slip, or it is the only one that tests the law where it lies.",
         "Look at that row of the yard's sheet and repeat the test at that dose or spacing.",
         "",

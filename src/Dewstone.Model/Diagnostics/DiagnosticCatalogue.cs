@@ -6,10 +6,23 @@ public static class DiagnosticCatalogue
     /// <summary>All kinds of finding.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
-        .. DescriptionFindings.All, .. NeedleFindings.All, .. ShapeFindings.All, .. WettingFindings.All, .. InspectionFindings.All, .. LimitFindings.All, .. JointFindings.All,
+        .. DescriptionFindings.All,
+        .. NeedleFindings.All,
+        .. ShapeFindings.All,
+        .. WettingFindings.All,
+        .. InspectionFindings.All,
+        .. LimitFindings.All,
+        .. JointFindings.All,
         .. CalibrationFindings.All,
         .. SurveyFindings.All,
-        .. PrinterFindings.All, .. StrengthFindings.All, .. FileFindings.All, .. JobFolderFindings.All, .. VerifyFindings.All, .. RunLogFindings.All,
+        .. PrinterFindings.All,
+        .. StrengthFindings.All,
+        .. SeaFindings.All,
+        .. HabitatFindings.All,
+        .. FileFindings.All,
+        .. JobFolderFindings.All,
+        .. VerifyFindings.All,
+        .. RunLogFindings.All,
         .. MeasurementFindings.All,
         .. SurveyFileFindings.All,
     ];

@@ -30,7 +30,10 @@ internal static class MixJsonReader
         Strength = json.Optional("strength", Strength),
         ReuseLimit = json.Has("reuse_limit") ? json.Whole("reuse_limit") : null,
         Uncertainty = json.Optional(
-            "uncertainty", spread => new MixUncertainty(spread.Number("diffusivity"), spread.Number("threshold"), spread.Number("loose_density"))),
+            "uncertainty", spread => new MixUncertainty(spread.Number("diffusivity"), spread.Number("threshold"), spread.Number("loose_density"))
+            {
+                Correlation = spread.Has("correlation") ? Correlation(spread["correlation"]) : null,
+            }),
     };
 
     public static Tonight Tonight(JsonPlace json) => new()
@@ -41,6 +44,9 @@ internal static class MixJsonReader
         LiquidTemperature = Celsius(json, "liquid_temperature_degc"),
         CuringTemperature = Celsius(json, "curing_temperature_degc"),
     };
+
+    private static MixCorrelation Correlation(JsonPlace json) =>
+        new(json.Number("diffusivity_threshold"), json.Number("diffusivity_loose_density"), json.Number("threshold_loose_density"));
 
     private static Liquid Liquid(JsonPlace json) => new()
     {
@@ -69,8 +75,11 @@ internal static class MixJsonReader
 
     private static StrengthLaw Strength(JsonPlace json) => new()
     {
-        GelSpaceWithAir = json.Flag("gel_space_with_air"),
+        Rule = json.Has("law")
+            ? json.Word("law", ("feret", StrengthRule.Feret), ("gel_space", StrengthRule.GelSpace), ("handbook_curve", StrengthRule.HandbookCurve))
+            : json.Flag("gel_space_with_air") ? StrengthRule.GelSpaceWithAir : StrengthRule.Measured,
         CementClass = json.Text("class"),
+        Compacted = json.Has("compacted") && json.Flag("compacted"),
         Measured = json.Items("measured", cube => new MeasuredStrength(
             new Duration(cube.Number("age_s")), new Temperature(cube.Number("curing_degc")), new Pressure(cube.Number("strength_pa")))),
     };

@@ -90,7 +90,7 @@ public sealed class SurveyRunTests(SurveyYard yard) : IClassFixture<SurveyYard>
             "cold joint" => log.Select(r => r with { Started = r.Started + (r.Layer >= 6 ? 1500.0 : 0.0) }),
             "slow needle" => log.Select(r => r is { Column: 5, Row: 4 } ? r with { Seconds = r.Millilitres / 2.0 } : r),
             "fault marked" => log.Select(r => IsOne(r) ? r with { State = "fault" } : r),
-            _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, null),
+            _ => throw new ArgumentException("no such fault", nameof(fault)),
         };
     }
 

@@ -107,7 +107,7 @@ internal static class Targets
         Liquid = new Liquid { Density = new Density(1000) },
         Wetting = new PowerLaw { AtSaturation = new Diffusivity(3.2e-6), Exponent = 4 },
         Hardening = new Hardening { WaterCement = 0.22, Window = new Duration(600) },
-        Strength = new StrengthLaw { GelSpaceWithAir = true, CementClass = "N" },
+        Strength = new StrengthLaw { CementClass = "N" },
         ReuseLimit = 5,
     };
 

@@ -38,7 +38,8 @@ internal static class ChartStyle
     {
         PlotModel sheet = new()
         {
-            Title = title,
+            // Without a measurer of text the second line would sit on the first.
+            Title = remark.Length > 0 ? title + "\n" : title,
             Subtitle = remark,
             TitleHorizontalAlignment = TitleHorizontalAlignment.CenteredWithinView,
             TitleFontSize = 16,
@@ -79,7 +80,14 @@ internal static class ChartStyle
         MajorGridlineColor = Faint,
         MajorGridlineStyle = ruled ? LineStyle.Solid : LineStyle.None,
         MinorTickSize = 0,
+        MinimumPadding = 0.04,
+        MaximumPadding = 0.04,
     };
+
+    /// <summary>A word for the legend.</summary>
+    /// <param name="text">The word.</param>
+    /// <returns>The word with room behind it: without a measurer of text its end would be cut off.</returns>
+    public static string Entry(string text) => text + new string('\u00A0', 2 + text.Length / 5);
 
     /// <summary>Tone of a deviation: blue below, white at nought, orange above.</summary>
     /// <param name="share">Deviation over the one of full tone; beyond -1 and 1 the tone stays.</param>

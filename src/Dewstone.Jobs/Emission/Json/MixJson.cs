@@ -54,6 +54,15 @@ internal static class MixJson
             json.Number("diffusivity", uncertainty.Diffusivity);
             json.Number("threshold", uncertainty.Threshold);
             json.Number("loose_density", uncertainty.LooseDensity);
+            if (uncertainty.Correlation is { } correlation)
+            {
+                json.Object("correlation", () =>
+                {
+                    json.Number("diffusivity_threshold", correlation.DiffusivityThreshold);
+                    json.Number("diffusivity_loose_density", correlation.DiffusivityDensity);
+                    json.Number("threshold_loose_density", correlation.ThresholdDensity);
+                });
+            }
         });
     }
 
@@ -90,8 +99,18 @@ internal static class MixJson
 
     private static void Write(Utf8JsonWriter json, StrengthLaw strength)
     {
-        json.WriteBoolean("gel_space_with_air", strength.GelSpaceWithAir);
+        json.WriteBoolean("gel_space_with_air", strength.Rule == StrengthRule.GelSpaceWithAir);
+        if (strength.Rule is not (StrengthRule.GelSpaceWithAir or StrengthRule.Measured))
+        {
+            json.WriteString("law", StrengthJson.Word(strength.Rule));
+        }
+
         json.WriteString("class", strength.CementClass);
+        if (strength.Compacted)
+        {
+            json.WriteBoolean("compacted", true);
+        }
+
         json.Objects("measured", strength.Measured, cube =>
         {
             json.Number("age_s", cube.Age.Seconds);

@@ -2,8 +2,6 @@ using System.Numerics;
 using System.Runtime.InteropServices;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Numerics;
-using Dewstone.Jobs.Emission.Pictures;
-using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
@@ -39,16 +37,6 @@ internal sealed class PredictedSurface
 
     /// <summary>Water/cement behind each corner, 1, at <see cref="SkinMetres"/>; at least that of the threshold. Empty when it is not told.</summary>
     public float[] WaterCement { get; }
-
-    /// <summary>The mesh of the hardened solid, in the frame of the cells.</summary>
-    /// <param name="hardening">The hardened solid.</param>
-    /// <param name="parallelism">Threads; the result does not depend on them.</param>
-    /// <returns>The mesh, metres from the grid's lower corner.</returns>
-    public static SurfaceMesh Mesh(HardeningSurface hardening, Parallelism parallelism)
-    {
-        CellGrid grid = hardening.Grid;
-        return IsoSurface.At(hardening.Level, new GridShape(grid.Nx, grid.Ny, grid.Nz), new CellSize(grid.CellMetres, grid.CellHeightMetres), 0f, parallelism);
-    }
 
     /// <summary>Looks at a mesh of the hardened solid, whole or decimated.</summary>
     /// <param name="mesh">The mesh, in the frame of the cells.</param>

@@ -1,6 +1,6 @@
-using Dewstone.Compute.Estimation;
+using Dewstone.Compute.Numerics;
 
-namespace Dewstone.Compute.Tests.Estimation;
+namespace Dewstone.Compute.Tests.Numerics;
 
 public sealed class SeaWaterTests
 {
@@ -46,4 +46,11 @@ public sealed class SeaWaterTests
             Assert.InRange(SeaWater.KilogramsPerCubicMetre(35, celsius) - SeaWater.UsualKilogramsPerCubicMetre, -3.0, 3.0);
         }
     }
+
+    /// <summary>1.36e-6 m2/s at 10 degC and salinity 35, and fresh water's 1.004e-6 at 20 degC: Soulsby, 1997, "Dynamics of marine sands", table 1; from memory.</summary>
+    [Theory]
+    [InlineData(35, 10, 1.36e-6)]
+    [InlineData(0, 20, 1.004e-6)]
+    public void Viscosity_is_within_a_hundredth_of_the_handbook(double salinity, double celsius, double expected) =>
+        Assert.Equal(1.0, SeaWater.KinematicViscosity(salinity, celsius) / expected, 0.01);
 }

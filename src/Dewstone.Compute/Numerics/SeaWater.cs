@@ -1,4 +1,4 @@
-namespace Dewstone.Compute.Estimation;
+namespace Dewstone.Compute.Numerics;
 
 /// <summary>Density of sea water by the international equation of state of 1980 (EOS-80).</summary>
 /// <remarks>
@@ -39,6 +39,22 @@ public static class SeaWater
             + s * (2.2838e-3 + t * (-1.0981e-5 - t * 1.6078e-6)) + root * 1.91075e-4;
         double b = 8.50935e-5 + t * (-6.12293e-6 + t * 5.2787e-8) + s * (-9.9348e-7 + t * (2.0816e-8 + t * 9.1697e-10));
         return surface + bar * (a + bar * b);
+    }
+
+    /// <summary>Kinematic viscosity of sea water at the surface.</summary>
+    /// <remarks>
+    /// Assumes standard sea water, 0 to 40 degC, salinity 0 to 60. Equation: mu = mu_w (1 + A S + B S^2) over the density, S in kg/kg. Source: Sharqawy,
+    /// Lienhard and Zubair, 2010, "Thermophysical properties of seawater", Desalination and Water Treatment 16, equations 22 and 23; from memory.
+    /// </remarks>
+    /// <param name="salinity">Practical salinity, 1.</param>
+    /// <param name="celsius">Temperature, degC.</param>
+    /// <returns>Viscosity, m2/s.</returns>
+    public static double KinematicViscosity(double salinity, double celsius)
+    {
+        double s = salinity / 1000.0, t = celsius;
+        double pure = 4.2844e-5 + 1.0 / (0.157 * (t + 64.993) * (t + 64.993) - 91.296);
+        double a = 1.541 + t * (1.998e-2 - t * 9.52e-5), b = 7.974 + t * (-7.561e-2 + t * 4.724e-4);
+        return pure * (1.0 + s * (a + s * b)) / KilogramsPerCubicMetre(salinity, celsius);
     }
 
     private static double AtSurface(double salinity, double celsius)

@@ -1,0 +1,247 @@
+namespace Dewstone.Compute.Strength;
+
+/// <summary>
+/// Stiffness of an 8-node brick with incompatible bending modes, for Young's modulus 1. Rectangular bricks of one grid share it.
+/// </summary>
+/// <remarks>
+/// Linear elastic and isotropic; only for rectangular bricks, on which the incompatible modes pass the patch test. Full 2 x 2 x 2 Gauss integration; the nine
+/// modes 1 - xi^2, 1 - eta^2, 1 - zeta^2 of each displacement are condensed: K = Kuu - Kua Kaa^-1 Kau. Source: Wilson, Taylor, Doherty and Ghaboussi, 1973,
+/// "Incompatible displacement models"; Taylor, Beresford and Wilson, 1976, "A non-conforming element for stress analysis", International Journal for Numerical
+/// Methods in Engineering 10 (both from memory). A brick has three mirror planes, so that in the eight sign patterns of its corners (Walsh functions) the
+/// stiffness falls apart into eight 3 x 3 blocks: pattern w of the x displacement goes with w ^ 3 of y and w ^ 5 of z.
+/// Corner n has bit 0 set on its far side in x, bit 1 in y, bit 2 in z; degree of freedom 3 n + component.
+/// </remarks>
+public sealed class BrickElement
+{
+    private const int Corners = 8, Freedoms = 24, Modes = 9;
+
+    private readonly double[] stiffness, modes;
+
+    /// <summary>Makes the stiffness.</summary>
+    /// <param name="x">Edge along x, m.</param>
+    /// <param name="y">Edge along y, m.</param>
+    /// <param name="z">Edge along z, m.</param>
+    /// <param name="poisson">Poisson's ratio, 0 to below 0.5.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An edge or ratio out of range.</exception>
+    public BrickElement(double x, double y, double z, double poisson)
+    {
+        if (!(x > 0.0 && y > 0.0 && z > 0.0) || !(poisson >= 0.0 && poisson < 0.5))
+        {
+            throw new ArgumentOutOfRangeException(nameof(poisson), $"{x} x {y} x {z} m, Poisson's ratio {poisson}: edges are above 0, the ratio from 0 to below 0.5.");
+        }
+
+        (EdgeX, EdgeY, EdgeZ) = (x, y, z);
+        (double direct, double lateral, double shear) =
+            ((1.0 - poisson) / ((1.0 + poisson) * (1.0 - 2.0 * poisson)), poisson / ((1.0 + poisson) * (1.0 - 2.0 * poisson)), 0.5 / (1.0 + poisson));
+        (Direct, Lateral, Shear) = (direct, lateral, shear);
+        double[,] all = Integrated();
+        stiffness = Condensed(all);
+        modes = Recovered(all);
+        Blocks = InPatterns();
+    }
+
+    /// <summary>Edge along x, m.</summary>
+    public double EdgeX { get; }
+
+    /// <summary>Edge along y, m.</summary>
+    public double EdgeY { get; }
+
+    /// <summary>Edge along z, m.</summary>
+    public double EdgeZ { get; }
+
+    /// <summary>Normal stress per strain in its own direction, for Young's modulus 1.</summary>
+    public double Direct { get; }
+
+    /// <summary>Normal stress per strain across.</summary>
+    public double Lateral { get; }
+
+    /// <summary>Shear stress per engineering shear strain.</summary>
+    public double Shear { get; }
+
+    /// <summary>The stiffness in sign patterns: entry 9 w + 3 i + j couples components i and j of pattern w, w ^ 3 and w ^ 5, for sums over corners on both sides.</summary>
+    public IReadOnlyList<double> Blocks { get; }
+
+    /// <summary>An entry of the stiffness.</summary>
+    /// <param name="row">Degree of freedom, 0 to 23.</param>
+    /// <param name="column">Degree of freedom, 0 to 23.</param>
+    /// <returns>Force per displacement, for Young's modulus 1, m.</returns>
+    public double this[int row, int column] => stiffness[row * Freedoms + column];
+
+    /// <summary>Stresses in the middles of the eight octants of a brick, corner order.</summary>
+    /// <param name="u">Displacements of the corners, 24, in m times Young's modulus in Pa.</param>
+    /// <param name="stresses">Eight; overwritten.</param>
+    public void Stresses(ReadOnlySpan<double> u, Span<Stress> stresses)
+    {
+        Span<double> mode = stackalloc double[Modes], terms = stackalloc double[Freedoms], gradient = stackalloc double[9];
+        for (int m = 0; m < Modes; m++)
+        {
+            mode[m] = 0.0;
+            for (int i = 0; i < Freedoms; i++)
+            {
+                mode[m] += modes[m * Freedoms + i] * u[i];
+            }
+        }
+
+        // Each displacement is a sum of terms xi^a eta^b zeta^c with a, b, c 0 or 1: term w has bit 0 for xi, 1 for eta, 2 for zeta.
+        for (int i = 0; i < Freedoms; i++)
+        {
+            int pattern = i / 3;
+            double sum = 0.0;
+            for (int corner = 0; corner < Corners; corner++)
+            {
+                sum += Sign(pattern, corner) * u[3 * corner + i % 3];
+            }
+
+            terms[i] = 0.125 * Sign(pattern, 7) * sum;
+        }
+
+        for (int octant = 0; octant < Corners; octant++)
+        {
+            double xi = (octant & 1) == 0 ? -0.5 : 0.5, eta = (octant & 2) == 0 ? -0.5 : 0.5, zeta = (octant & 4) == 0 ? -0.5 : 0.5;
+            for (int c = 0; c < 3; c++)
+            {
+                gradient[3 * c] = 2.0 / EdgeX * (terms[3 + c] + eta * terms[9 + c] + zeta * terms[15 + c] + eta * zeta * terms[21 + c] - 2.0 * xi * mode[c]);
+                gradient[3 * c + 1] = 2.0 / EdgeY * (terms[6 + c] + xi * terms[9 + c] + zeta * terms[18 + c] + xi * zeta * terms[21 + c] - 2.0 * eta * mode[3 + c]);
+                gradient[3 * c + 2] = 2.0 / EdgeZ * (terms[12 + c] + xi * terms[15 + c] + eta * terms[18 + c] + xi * eta * terms[21 + c] - 2.0 * zeta * mode[6 + c]);
+            }
+
+            double trace = Lateral * (gradient[0] + gradient[4] + gradient[8]), direct = Direct - Lateral;
+            stresses[octant] = new Stress(
+                direct * gradient[0] + trace, direct * gradient[4] + trace, direct * gradient[8] + trace,
+                Shear * (gradient[5] + gradient[7]), Shear * (gradient[2] + gradient[6]), Shear * (gradient[1] + gradient[3]));
+        }
+    }
+
+    private static double Sign(int pattern, int corner) => (System.Numerics.BitOperations.PopCount((uint)(pattern & corner)) & 1) == 0 ? 1.0 : -1.0;
+
+    // Stiffness of corners and modes before the modes are condensed, (24 + 9) square.
+    private double[,] Integrated()
+    {
+        double[,] all = new double[Freedoms + Modes, Freedoms + Modes];
+        double point = 1.0 / Math.Sqrt(3.0), weight = EdgeX * EdgeY * EdgeZ / 8.0;
+        for (int gauss = 0; gauss < Corners; gauss++)
+        {
+            double[,] strain = Strain(
+                (gauss & 1) == 0 ? -point : point, (gauss & 2) == 0 ? -point : point, (gauss & 4) == 0 ? -point : point);
+            for (int i = 0; i < Freedoms + Modes; i++)
+            {
+                for (int j = 0; j < Freedoms + Modes; j++)
+                {
+                    all[i, j] += weight * Work(strain, i, j);
+                }
+            }
+        }
+
+        return all;
+    }
+
+    private double Work(double[,] strain, int i, int j)
+    {
+        double trace = (strain[0, i] + strain[1, i] + strain[2, i]) * (strain[0, j] + strain[1, j] + strain[2, j]);
+        double direct = strain[0, i] * strain[0, j] + strain[1, i] * strain[1, j] + strain[2, i] * strain[2, j];
+        double shear = strain[3, i] * strain[3, j] + strain[4, i] * strain[4, j] + strain[5, i] * strain[5, j];
+        return Lateral * trace + (Direct - Lateral) * direct + Shear * shear;
+    }
+
+    // Strains xx, yy, zz, yz, zx, xy of a unit displacement of each corner and mode at a point of the reference cube.
+    private double[,] Strain(double xi, double eta, double zeta)
+    {
+        double[,] strain = new double[6, Freedoms + Modes];
+        for (int corner = 0; corner < Corners; corner++)
+        {
+            double a = (corner & 1) == 0 ? -1.0 : 1.0, b = (corner & 2) == 0 ? -1.0 : 1.0, c = (corner & 4) == 0 ? -1.0 : 1.0;
+            Put(
+                strain, 3 * corner,
+                a * (1.0 + b * eta) * (1.0 + c * zeta) / (4.0 * EdgeX),
+                b * (1.0 + a * xi) * (1.0 + c * zeta) / (4.0 * EdgeY),
+                c * (1.0 + a * xi) * (1.0 + b * eta) / (4.0 * EdgeZ));
+        }
+
+        Put(strain, Freedoms, -4.0 * xi / EdgeX, 0.0, 0.0);
+        Put(strain, Freedoms + 3, 0.0, -4.0 * eta / EdgeY, 0.0);
+        Put(strain, Freedoms + 6, 0.0, 0.0, -4.0 * zeta / EdgeZ);
+        return strain;
+    }
+
+    private static void Put(double[,] strain, int first, double dx, double dy, double dz)
+    {
+        (strain[0, first], strain[5, first], strain[4, first]) = (dx, dy, dz);
+        (strain[1, first + 1], strain[5, first + 1], strain[3, first + 1]) = (dy, dx, dz);
+        (strain[2, first + 2], strain[4, first + 2], strain[3, first + 2]) = (dz, dx, dy);
+    }
+
+    // Gauss elimination of the modes, last first.
+    private static double[] Condensed(double[,] all)
+    {
+        for (int mode = Freedoms + Modes - 1; mode >= Freedoms; mode--)
+        {
+            for (int i = 0; i < mode; i++)
+            {
+                double factor = all[i, mode] / all[mode, mode];
+                for (int j = 0; j < mode; j++)
+                {
+                    all[i, j] -= factor * all[mode, j];
+                }
+            }
+        }
+
+        double[] condensed = new double[Freedoms * Freedoms];
+        for (int i = 0; i < Freedoms; i++)
+        {
+            for (int j = 0; j < Freedoms; j++)
+            {
+                condensed[i * Freedoms + j] = 0.5 * (all[i, j] + all[j, i]);
+            }
+        }
+
+        return condensed;
+    }
+
+    // Amounts of the modes for displacements of the corners, 9 x 24: each row of the elimination holds those before it.
+    private static double[] Recovered(double[,] all)
+    {
+        double[] recovered = new double[Modes * Freedoms];
+        for (int m = 0; m < Modes; m++)
+        {
+            for (int i = 0; i < Freedoms; i++)
+            {
+                double sum = all[Freedoms + m, i];
+                for (int earlier = 0; earlier < m; earlier++)
+                {
+                    sum += all[Freedoms + m, Freedoms + earlier] * recovered[earlier * Freedoms + i];
+                }
+
+                recovered[m * Freedoms + i] = -sum / all[Freedoms + m, Freedoms + m];
+            }
+        }
+
+        return recovered;
+    }
+
+    private double[] InPatterns()
+    {
+        int[] flips = [0, 3, 5];
+        double[] blocks = new double[Corners * 9];
+        for (int pattern = 0; pattern < Corners; pattern++)
+        {
+            for (int i = 0; i < 3; i++)
+            {
+                for (int j = 0; j < 3; j++)
+                {
+                    double sum = 0.0;
+                    for (int a = 0; a < Corners; a++)
+                    {
+                        for (int b = 0; b < Corners; b++)
+                        {
+                            sum += Sign(pattern ^ flips[i], a) * this[3 * a + i, 3 * b + j] * Sign(pattern ^ flips[j], b);
+                        }
+                    }
+
+                    blocks[9 * pattern + 3 * i + j] = sum / (Corners * Corners);
+                }
+            }
+        }
+
+        return blocks;
+    }
+}
