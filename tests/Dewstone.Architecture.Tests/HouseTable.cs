@@ -19,7 +19,7 @@ internal static class HouseTable
         ["Dewstone.Model"] = [],
         ["Dewstone.Reading"] = ["Sep", "YamlDotNet"],
         ["Dewstone.Compute"] = ["MathNet.Numerics"],
-        ["Dewstone.Jobs"] = ["JsonSchema.Net", "SharpGLTF.Core", "SixLabors.ImageSharp"],
+        ["Dewstone.Jobs"] = ["JsonSchema.Net", "OxyPlot.Core", "SharpGLTF.Core", "SixLabors.ImageSharp"],
         ["Dewstone.Cli"] = ["Spectre.Console", "System.CommandLine"],
     };
 
@@ -37,7 +37,7 @@ internal static class HouseTable
         ["Habitat"] = ["Numerics", "Geometry"],
         ["Estimation"] = ["Numerics", "Sequencing"],
         ["Calibration"] = ["Numerics", "Wetting"],
-        ["Survey"] = ["Numerics", "Wetting"],
+        ["Survey"] = ["Numerics", "Sequencing", "Wetting"],
         ["Studies"] =
         [
             "Numerics", "Geometry", "Sequencing", "Wetting", "Dosing", "Inspection", "Strength", "Seabed", "Habitat", "Estimation",
@@ -54,5 +54,6 @@ internal static class HouseTable
         ["Comparison"] = ["Emission", "Folders"],
         ["Verification"] = ["Emission", "Compilation", "Folders"],
         ["Resuming"] = ["Emission", "Compilation", "Folders"],
+        ["Surveys"] = ["Emission", "Compilation", "Folders"],
     };
 }

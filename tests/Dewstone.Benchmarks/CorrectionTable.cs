@@ -3,6 +3,7 @@ using System.Globalization;
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Tests.Dosing;
 using Dewstone.Compute.Wetting;
@@ -89,11 +90,11 @@ internal static class CorrectionTable
         (_, DoseSchedule schedule) = TimelineBuilder.Build(job, lattice, doses.Doses);
         MoistureResult moisture = WettingSolver.Solve(WettingProblem.Of(doses.Doses, place.Cells!, schedule, bed), Threads, null, CancellationToken.None);
         TargetField target = Voxelizer.Voxelize(shape, place.Placement!, place.Cells!, Threads, null, CancellationToken.None);
-        SurfaceDeviationReport surface = SurfaceDeviation.Measure(
-            shape, place.Placement!, target, moisture, bed.SurfaceExponent, bed.Law.Residual, Threads);
+        HardenedSurface hardened = HardenedSurface.Of(moisture, bed.Law, Threads);
+        SurfaceDeviationReport surface = SurfaceDeviation.Measure(shape, place.Placement!, target, moisture, hardened, Threads);
         OpeningPassage[] passages = new OpeningPassages(shape, place.Placement!, SolidField.Of(target, Threads))
-            .Measure(SolidField.Of(moisture, bed.SurfaceExponent, bed.Law.Residual, Threads), Threads);
-        SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
+            .Measure(SolidField.Of(hardened, Threads), Threads);
+        SolidSummary solid = SolidMeasure.Measure(target, moisture, hardened, job.Unit.Require.WaterCement);
         string losses = string.Join(" / ", passages.Select(p => p.Clear).Where(c => c.IsTunnel).Select(t => string.Create(CultureInfo.InvariantCulture, $"{t.LossMetres * 1e3:0.0}")));
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,

@@ -63,10 +63,10 @@ internal static class InspectionTable
         {
             Parallelism parallelism = new(threads);
             SolidField wanted = SolidField.Of(subject.Target, parallelism);
-            SolidField hardened = SolidField.Of(subject.Moisture, subject.Bed.SurfaceExponent, subject.Bed.Law.Residual, parallelism);
+            SolidField hardened = SolidField.Of(subject.Surface(parallelism), parallelism);
             PredictedSolid solid = new(subject.Moisture, hardened, subject.Placement, subject.Job.LooseDensity, parallelism);
             Time(threads, "distances of the wanted solid", () => SolidField.Of(subject.Target, parallelism));
-            Time(threads, "distances of the hardened solid", () => SolidField.Of(subject.Moisture, subject.Bed.SurfaceExponent, 0.0, parallelism));
+            Time(threads, "distances of the hardened solid", () => SolidField.Of(subject.Surface(parallelism), parallelism));
             Time(threads, "pieces of hardened and loose mix", () => new PredictedSolid(subject.Moisture, hardened, subject.Placement, subject.Job.LooseDensity, parallelism));
             Time(threads, "clear openings", () => new OpeningPassages(subject.Shape, subject.Placement, wanted).Measure(hardened, parallelism));
             Time(threads, "surface deviation", () => SurfaceDeviation.Measure(
@@ -112,8 +112,13 @@ internal static class InspectionTable
             return new Subject(job, shape, place.Placement!, target, moisture, bed);
         }
 
-        public InspectionReport Inspect(Parallelism parallelism) => Inspector.Inspect(
-            Job, Shape, Placement, Target, Moisture, SolidMeasure.Measure(Target, Moisture, Job.Unit.Require.WaterCement), Bed.SurfaceExponent, parallelism,
-            CancellationToken.None);
+        public HardenedSurface Surface(Parallelism parallelism) => HardenedSurface.Of(Moisture, Bed.Law, parallelism);
+
+        public InspectionReport Inspect(Parallelism parallelism)
+        {
+            HardenedSurface surface = Surface(parallelism);
+            SolidSummary summary = SolidMeasure.Measure(Target, Moisture, surface, Job.Unit.Require.WaterCement);
+            return Inspector.Inspect(Job, Shape, Placement, Target, Moisture, surface, summary, parallelism, CancellationToken.None);
+        }
     }
 }

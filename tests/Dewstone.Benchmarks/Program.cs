@@ -43,6 +43,12 @@ internal static class Program
             return;
         }
 
+        if (args is ["--table", "transforms"])
+        {
+            TransformTable.Print();
+            return;
+        }
+
         if (args is ["--table", "needles"])
         {
             DeadNeedleTable.Print();

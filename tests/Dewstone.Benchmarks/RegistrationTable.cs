@@ -3,6 +3,7 @@ using System.Globalization;
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Wetting;
 using Dewstone.Model.Description;
@@ -72,12 +73,12 @@ internal static class RegistrationTable
         (_, DoseSchedule schedule) = TimelineBuilder.Build(job, place.Lattice!, doses);
         MoistureResult moisture = WettingSolver.Solve(WettingProblem.Of(doses, place.Cells!, schedule, bed), Threads, null, CancellationToken.None);
         TargetField target = Voxelizer.Voxelize(shape, place.Placement!, place.Cells!, Threads, null, CancellationToken.None);
-        SurfaceDeviationReport surface = SurfaceDeviation.Measure(
-            shape, place.Placement!, target, moisture, bed.SurfaceExponent, bed.Law.Residual, Threads);
-        SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
+        HardenedSurface hardened = HardenedSurface.Of(moisture, bed.Law, Threads);
+        SurfaceDeviationReport surface = SurfaceDeviation.Measure(shape, place.Placement!, target, moisture, hardened, Threads);
+        SolidSummary solid = SolidMeasure.Measure(target, moisture, hardened, job.Unit.Require.WaterCement);
         string losses = string.Join(" / ", new OpeningPassages(
             shape, place.Placement!, SolidField.Of(target, Threads))
-            .Measure(SolidField.Of(moisture, bed.SurfaceExponent, bed.Law.Residual, Threads), Threads).Select(p => p.Clear).Where(c => c.IsTunnel).Select(t => string.Create(CultureInfo.InvariantCulture, $"{t.LossMetres * 1e3:0.0}")));
+            .Measure(SolidField.Of(hardened, Threads), Threads).Select(p => p.Clear).Where(c => c.IsTunnel).Select(t => string.Create(CultureInfo.InvariantCulture, $"{t.LossMetres * 1e3:0.0}")));
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
             $"| {name} | {Named(wish)} | {misfit:0.00} | {cost} | {surface.MeanMetres * 1e3:0.00} | {surface.Percentile95Metres * 1e3:0.0} | {surface.DeepUnsetShare * 100:0.0000} | {solid.ShapeMatch:0.0000} | {losses} |"));

@@ -18,7 +18,7 @@ public sealed partial class ReadmeTests
         await ExampleJob.Value;
         foreach (Match sample in samples)
         {
-            string[] words = [.. sample.Groups["words"].Value.Split(' ').Select(w => w == "out" || w.StartsWith("out/", StringComparison.Ordinal) ? OutputFolder + w[3..] : w)];
+            string[] words = [.. WordPattern().Matches(sample.Groups["words"].Value).Select(word => word.Value.Trim('"')).Select(w => w == "out" || w.StartsWith("out/", StringComparison.Ordinal) ? OutputFolder + w[3..] : w)];
             Words.Answer answer = await RealProgram.RunInAsync(Repository.Root, words[0] == "explain" ? words : [.. words, "--quiet"]);
             string shown = OutPath().Replace(sample.Groups["output"].Value, $"{OutputFolder}/");
             Assert.Equal(shown, answer.Output);
@@ -67,6 +67,10 @@ public sealed partial class ReadmeTests
         Assert.True(answer.Code == ExitCode.Done, answer.Output + answer.Error);
         return Path.Combine(OutputFolder, "wrack-block.job");
     }
+
+    // A word of a command line; one in double quotes may hold blanks.
+    [GeneratedRegex("\"[^\"]*\"|[^ ]+", RegexOptions.NonBacktracking)]
+    private static partial Regex WordPattern();
 
     [GeneratedRegex(@"```console\n\$ dewstone (?<words>[^\n]+)\n(?<output>.*?)```", RegexOptions.Singleline | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex SamplePattern();

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using System.CommandLine.Parsing;
 
 namespace Dewstone.Cli.Commands;
 
@@ -60,7 +61,9 @@ internal static class CommandLine
             DiffCommand.Create(world),
             VerifyCommand.Create(world),
             ResumeCommand.Create(world),
+            SurveyCommand.Create(world),
             LimitsCommand.Create(world),
+            CalibrateCommand.Create(world),
             ExplainCommand.Create(world),
             NewCommand.Create(world),
             SchemaCommand.Create(world),
@@ -75,8 +78,12 @@ internal static class CommandLine
             await world.Error.WriteLineAsync($"dewstone: {message}").ConfigureAwait(false);
         }
 
-        Command command = parse.CommandResult.Command;
-        string path = command is RootCommand ? "dewstone" : $"dewstone {command.Name}";
+        string path = "";
+        for (SymbolResult? at = parse.CommandResult; at is CommandResult { Command: { } command }; at = at.Parent)
+        {
+            path = command is RootCommand ? $"dewstone{path}" : $" {command.Name}{path}";
+        }
+
         await world.Error.WriteLineAsync($"  try: {path} --help").ConfigureAwait(false);
         return ExitCode.InputAtFault;
     }

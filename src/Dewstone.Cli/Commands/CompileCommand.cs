@@ -14,7 +14,13 @@ internal static class CompileCommand
         shared.AddTo(command);
         command.SetAction((parse, cancellation) =>
         {
-            UnitRunner runner = new(shared.Read(parse, world), world) { OutputFolder = parse.GetRequiredValue(output), WithField = parse.GetValue(field) };
+            JobRequest request = shared.Read(parse, world);
+            if (request.Sites.Count > 1)
+            {
+                throw new UsageException("a job is made for one site; compare sites with check.");
+            }
+
+            UnitRunner runner = new(request, world) { OutputFolder = parse.GetRequiredValue(output), WithField = parse.GetValue(field) };
             return runner.RunAsync(cancellation);
         });
         return command;

@@ -4,6 +4,7 @@ using Dewstone.Cli.Rendering;
 using Dewstone.Jobs.Comparison;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
+using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 using Dewstone.Reading;
@@ -104,6 +105,7 @@ internal static class DiffCommand
     private sealed class Sides(int cells, string? root, Parallelism threads, Surroundings world, bool quiet)
     {
         private readonly List<Diagnostic> findings = [];
+        private (JobDescription Description, ComparedJob Side)? compiled;
 
         public Task<ComparedJob?> SideAsync(string path, CancellationToken cancellation) =>
             ProgressDisplay.RunAsync(world, quiet, Path.GetFileName(Path.TrimEndingDirectorySeparator(path)), progress => Side(path, progress, cancellation));
@@ -127,10 +129,22 @@ internal static class DiffCommand
             }
 
             ReadResult description = DescriptionReader.ReadJob(path, new ReadOptions { Root = root });
-            CompileResult compiled = JobCompiler.Compile(
+            if (compiled is { } earlier && description.Job is { } again && ComparedJobs.AreSame(earlier.Description, again))
+            {
+                return earlier.Side with { Label = path };
+            }
+
+            CompileResult result = JobCompiler.Compile(
                 description, new CompileOptions { CellsPerVoxel = cells, ToolVersion = ToolVersion.Text }, threads, progress, cancellation);
-            findings.AddRange(compiled.Findings);
-            return compiled.Job is { } job ? ComparedJobs.Of(job, path, threads) : null;
+            findings.AddRange(result.Findings);
+            if (result.Job is not { } job)
+            {
+                return null;
+            }
+
+            ComparedJob side = ComparedJobs.Of(job, path, threads);
+            compiled = (job.Description, side);
+            return side;
         }
     }
 }

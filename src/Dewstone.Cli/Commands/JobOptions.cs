@@ -19,7 +19,7 @@ internal sealed class JobOptions
     private readonly Argument<string[]> units = new("UNIT") { Description = "Unit description, *.unit.yaml, or a folder of them; one or more.", Arity = ArgumentArity.OneOrMore };
     private readonly Option<string?> mix = File("--mix", "Mix to use instead of the one the unit names.");
     private readonly Option<string?> printer = File("--printer", "Printer to use instead of the one the unit names.");
-    private readonly Option<string?> site = File("--site", "Site to use instead of the one the unit names.");
+    private readonly Option<string[]> site = new("--site") { Description = "Site to use instead of the one the unit names; check takes several, and compares them.", HelpName = "FILE", Arity = ArgumentArity.OneOrMore };
     private readonly Option<string?> needles = File("--needles", "Needles file (CSV) to use instead of the printer's.");
     private readonly Option<string?> tonight = File("--tonight", "What was measured on the night.");
     private readonly Option<string?> root = Root();
@@ -68,7 +68,7 @@ internal sealed class JobOptions
             Units = UnitFiles.Under(files),
             Mix = parse.GetValue(mix),
             Printer = parse.GetValue(printer),
-            Site = parse.GetValue(site),
+            Sites = parse.GetValue(site) ?? [],
             Needles = parse.GetValue(needles),
             Tonight = parse.GetValue(tonight),
             Root = parse.GetValue(root),

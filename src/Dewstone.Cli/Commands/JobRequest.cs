@@ -14,8 +14,8 @@ internal sealed record JobRequest
     /// <summary>Printer instead of the unit's.</summary>
     public string? Printer { get; init; }
 
-    /// <summary>Site instead of the unit's.</summary>
-    public string? Site { get; init; }
+    /// <summary>Sites instead of the unit's: the first is the job's, the others are compared with it.</summary>
+    public IReadOnlyList<string> Sites { get; init; } = [];
 
     /// <summary>Needles file instead of the printer's.</summary>
     public string? Needles { get; init; }

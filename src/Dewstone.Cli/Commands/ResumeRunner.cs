@@ -61,12 +61,8 @@ internal sealed class ResumeRunner(ResumeRequest request)
             return null;
         }
 
-        string manifestFile = Path.Combine(request.Job, ManifestEmitter.Path);
-        string fault = "it is missing";
-        if (!File.Exists(manifestFile) || !ManifestReader.TryRead(File.ReadAllBytes(manifestFile), out Manifest? manifest, out fault))
+        if (JobManifest.Read(request.Job, findings) is not { } manifest)
         {
-            findings.Add(JobFolderFindings.Damaged.At(
-                $"the job `{request.Job}` cannot be used: {ManifestEmitter.Path}: {fault}", "compile it again", location: new SourceLocation(request.Job, 0, 0)));
             return null;
         }
 
@@ -81,7 +77,7 @@ internal sealed class ResumeRunner(ResumeRequest request)
         return findings.HasErrors ? null : new ResumeQuestion
         {
             Job = job,
-            Manifest = manifest!,
+            Manifest = manifest,
             AfterLayer = request.AfterLayer,
             Station = request.Station ?? 0,
             PauseMilliseconds = request.PauseMilliseconds,

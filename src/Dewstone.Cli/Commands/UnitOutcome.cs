@@ -1,3 +1,4 @@
+using Dewstone.Compute.Seabed;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 
@@ -17,6 +18,9 @@ internal sealed record UnitOutcome
 
     /// <summary>The job; null when a fault stopped it before wetting or only the drawing was checked.</summary>
     public CompiledJob? Job { get; init; }
+
+    /// <summary>How it stands at the other sites asked for, in their order; its own is the job's.</summary>
+    public IReadOnlyList<SeabedResult> Elsewhere { get; init; } = [];
 
     /// <summary>The folder written; null when none was.</summary>
     public string? Folder { get; init; }

@@ -3,6 +3,7 @@ using Dewstone.Cli.Rendering;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Folders;
+using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 using Dewstone.Reading;
@@ -119,13 +120,20 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
         {
             Mix = request.Mix,
             Printer = request.Printer,
-            Site = request.Site,
+            Site = request.Sites.FirstOrDefault(),
             Needles = request.Needles,
             Tonight = request.Tonight,
             Root = request.Root,
         });
         DiagnosticBag unread = new();
         EarlierJob? like = request.Like is { } earlier ? ReadEarlier(earlier, unread) : null;
+        List<Site> elsewhere = [];
+        foreach (FileReading<Site> other in request.Sites.Skip(1).Select(DescriptionReader.ReadSite))
+        {
+            unread.AddRange(other.Diagnostics);
+            elsewhere.AddRange(other.Value is { } sound ? [sound] : []);
+        }
+
         if (unread.HasErrors)
         {
             return new UnitOutcome { File = file, Name = Path.GetFileName(file), Findings = unread.Items, ExitCode = ExitCode.InputAtFault };
@@ -148,6 +156,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
             Name = read.Job?.Unit.Name ?? Path.GetFileName(file),
             Findings = [.. unread.Items, .. compiled.Findings],
             Job = compiled.Job,
+            Elsewhere = compiled.Job is { } made ? [.. elsewhere.Select(other => SiteComparison.Stand(made, other, threads))] : [],
             ExitCode = compiled.InputAtFault ? ExitCode.InputAtFault : compiled.Job is { Held: true } ? ExitCode.No : ExitCode.Done,
         };
         return OutputFolder is null || compiled.Job is null ? outcome : Write(outcome, compiled.Job, read, threads, progress, cancellation);

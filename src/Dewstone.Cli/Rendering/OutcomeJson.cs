@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Dewstone.Cli.Commands;
+using Dewstone.Compute.Seabed;
 using Dewstone.Jobs.Emission.Json;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
@@ -44,6 +45,14 @@ internal static class OutcomeJson
         if (outcome.Job is { } job)
         {
             WriteFigures(json, job);
+            ReportedFigures.Write(json, job);
+            json.WriteStartArray("elsewhere");
+            foreach (SeabedResult other in outcome.Elsewhere)
+            {
+                WriteElsewhere(json, other);
+            }
+
+            json.WriteEndArray();
         }
 
         json.WriteEndObject();
@@ -65,6 +74,27 @@ internal static class OutcomeJson
         json.WriteString("unit", r.Unit);
         json.WriteBoolean("met", r.Met);
         json.WriteString("accepted", r.AcceptedBecause);
+        json.WriteEndObject();
+    }
+
+    private static void WriteElsewhere(Utf8JsonWriter json, SeabedResult other)
+    {
+        json.WriteStartObject();
+        FindingJson.Write(json, other.Findings);
+        json.WriteStartArray("requirements");
+        foreach (RequirementResult requirement in other.Requirements)
+        {
+            WriteRequirement(json, requirement);
+        }
+
+        json.WriteEndArray();
+        if (other.Report is { } report)
+        {
+            json.WriteStartObject("sea");
+            SeaJson.Write(json, report);
+            json.WriteEndObject();
+        }
+
         json.WriteEndObject();
     }
 

@@ -30,6 +30,11 @@ internal static class OutcomeText
 
             Requirements(text, job);
             Load(text, job);
+            foreach (string line in SeaText.Of(job.Sea, outcome.Elsewhere))
+            {
+                Line(text, "sea", line);
+            }
+
             foreach (string line in job.Trials is { } trials ? TrialsText.Of(trials) : [])
             {
                 Line(text, "trials", line);

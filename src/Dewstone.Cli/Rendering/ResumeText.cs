@@ -39,7 +39,7 @@ internal static class ResumeText
         });
         foreach (RequirementResult r in job.Requirements)
         {
-            Line(text, r.Met ? "met" : r.AcceptedBecause is null ? "NOT MET" : "released", $"{(r.Feature.Length == 0 ? r.Quantity : $"{r.Quantity} of {r.Feature}")}: {r.Value:0.###}, asked {r.Op} {r.Limit:0.###} {r.Unit}");
+            Line(text, r.Met ? "met" : r.AcceptedBecause is null ? "NOT MET" : "released", $"{(r.Feature.Length == 0 ? r.Quantity : $"{r.Quantity} of {r.Feature}")}: {OutcomeText.Figure(r.Value, r.Unit)}, asked {r.Op} {OutcomeText.Figure(r.Limit, r.Unit)}");
         }
 
         string verdict = job.Held ? "SCRAP, nothing to print" : "go on";

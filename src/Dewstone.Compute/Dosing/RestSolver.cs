@@ -22,7 +22,6 @@ public static class RestSolver
     /// <param name="placement">Where it stands.</param>
     /// <param name="planned">Doses of the job in one go.</param>
     /// <param name="delivered">The same, with what was really delivered before the stop.</param>
-    /// <param name="mayRedose">False to keep the tables' doses whatever comes, but for needles that cannot give them.</param>
     /// <param name="options">Cells, solves and rule of the correction.</param>
     /// <param name="parallelism">Threads; no bit of the result depends on them.</param>
     /// <param name="progress">Told after each solve; may be null.</param>
@@ -31,7 +30,7 @@ public static class RestSolver
     /// <exception cref="ArgumentException">The job has no stop.</exception>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     public static RestResult Solve(
-        JobDescription job, ReefShape shape, UnitPlacement placement, DosePlan planned, DosePlan delivered, bool mayRedose, DoseSolverOptions options,
+        JobDescription job, ReefShape shape, UnitPlacement placement, DosePlan planned, DosePlan delivered, DoseSolverOptions options,
         Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(job);
@@ -60,8 +59,7 @@ public static class RestSolver
         double[] start = [.. tabled.Select((dose, i) => isFree[i] ? Math.Max(dose, ProximityCorrection.LeastWishShare * rounder.Limits.LeastMillilitres) : dose)];
         ProximityCorrection correction = new(rounder, new DoseWishes(start, isFree, null), options.Rule, 0.0, history);
         double asTabled = correction.Offer(level, tabled, DoseStepKind.Corrected, cancellation);
-        bool redose = mayRedose && asTabled > (1.0 + ServesShare) * before;
-        if (redose)
+        if (asTabled > (1.0 + ServesShare) * before)
         {
             correction.Iterate(level, options.FineSolves, isLast: true, cancellation);
         }

@@ -1,3 +1,4 @@
+using Dewstone.Compute.Numerics;
 using Dewstone.Model.Description;
 using Dewstone.Model.Results;
 

@@ -15,15 +15,15 @@ public static class Inspector
     /// <param name="placement">Where it stands.</param>
     /// <param name="target">Wanted solid on the cells.</param>
     /// <param name="moisture">What the water did, on the same cells.</param>
+    /// <param name="surface">Where the hardened solid ends.</param>
     /// <param name="summary">Figures of the predicted solid.</param>
-    /// <param name="surfaceExponent">Power of the effective saturation that is nearly straight across a front, 1 or more.</param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
     /// <param name="cancellation">Looked at between checks.</param>
     /// <returns>Figures, requirements and findings.</returns>
     /// <exception cref="ArgumentException">Target and moisture on different cells.</exception>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     public static InspectionReport Inspect(
-        JobDescription job, ReefShape shape, UnitPlacement placement, TargetField target, MoistureResult moisture, SolidSummary summary, int surfaceExponent,
+        JobDescription job, ReefShape shape, UnitPlacement placement, TargetField target, MoistureResult moisture, HardenedSurface surface, SolidSummary summary,
         Parallelism parallelism, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(job);
@@ -31,6 +31,7 @@ public static class Inspector
         ArgumentNullException.ThrowIfNull(placement);
         ArgumentNullException.ThrowIfNull(target);
         ArgumentNullException.ThrowIfNull(moisture);
+        ArgumentNullException.ThrowIfNull(surface);
         ArgumentNullException.ThrowIfNull(summary);
         if (target.Fraction.Length != moisture.Grid.Count)
         {
@@ -38,7 +39,7 @@ public static class Inspector
         }
 
         SolidField wanted = SolidField.Of(target, parallelism);
-        SolidField hardened = SolidField.Of(moisture, surfaceExponent, job.Mix.Wetting.Residual, parallelism);
+        SolidField hardened = SolidField.Of(surface, parallelism);
         PredictedSolid solid = new(moisture, hardened, placement, job.LooseDensity, parallelism);
         OpeningPassage[] passages = new OpeningPassages(shape, placement, wanted).Measure(hardened, parallelism);
         Checked<LoosePiecesReport>? loose = null;

@@ -82,6 +82,24 @@ internal sealed class NearestTriangle
     /// <summary>Triangles of the mesh.</summary>
     public int Count { get; }
 
+    /// <summary>A triangle whose centre lies in the bin of a point.</summary>
+    /// <param name="x">x, metres.</param>
+    /// <param name="y">y, metres.</param>
+    /// <param name="z">z, metres.</param>
+    /// <param name="otherwise">What to answer when there is none.</param>
+    /// <returns>Its index.</returns>
+    public int Near(double x, double y, double z, int otherwise)
+    {
+        (double i, double j, double k) = (Math.Floor((x - lowX) / bin), Math.Floor((y - lowY) / bin), Math.Floor((z - lowZ) / bin));
+        if (!(i >= 0.0 && i < nx && j >= 0.0 && j < ny && k >= 0.0 && k < nz))
+        {
+            return otherwise;
+        }
+
+        int at = ((int)k * ny + (int)j) * nx + (int)i;
+        return starts[at + 1] > starts[at] ? order[starts[at]] : otherwise;
+    }
+
     /// <summary>Distance to the mesh.</summary>
     /// <param name="x">x, metres.</param>
     /// <param name="y">y, metres.</param>
@@ -111,8 +129,13 @@ internal sealed class NearestTriangle
                 }
 
                 double across = Math.Sqrt(left) + reach;
-                int row = (k * ny + j) * nx, end = row + Last(x - lowX + across, nx);
-                for (int b = row + First(x - lowX - across); b <= end; b++)
+                int row = (k * ny + j) * nx, end = row + Last(x - lowX + across, nx), begin = row + First(x - lowX - across);
+                if (begin > end || starts[begin] == starts[end + 1])
+                {
+                    continue;
+                }
+
+                for (int b = begin; b <= end; b++)
                 {
                     if (starts[b + 1] > starts[b] && ToBox(starts[b], x, y, z) < best)
                     {

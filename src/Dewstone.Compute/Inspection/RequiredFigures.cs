@@ -1,4 +1,5 @@
 using Dewstone.Compute.Geometry;
+using Dewstone.Compute.Numerics;
 using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
@@ -41,15 +42,16 @@ public sealed class RequiredFigures
     /// <summary>Judges a predicted solid, on one thread; several may be judged at a time.</summary>
     /// <param name="job">Unit, mix and printer of this solid.</param>
     /// <param name="moisture">What the water did, on the target's cells.</param>
+    /// <param name="surface">Where the hardened solid ends.</param>
     /// <param name="summary">Figures of the solid.</param>
     /// <param name="estimate">Its masses.</param>
-    /// <param name="surfaceExponent">Power of the effective saturation that is nearly straight across a front, 1 or more.</param>
     /// <returns>The requirements: mass, water/cement, match, wall, loose pieces, trapped mix, clear openings, those that are asked.</returns>
     public IReadOnlyList<RequirementResult> Of(
-        JobDescription job, MoistureResult moisture, SolidSummary summary, Estimate estimate, int surfaceExponent)
+        JobDescription job, MoistureResult moisture, HardenedSurface surface, SolidSummary summary, Estimate estimate)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(moisture);
+        ArgumentNullException.ThrowIfNull(surface);
         Requirements require = job.Unit.Require;
         IReadOnlyList<RequirementResult> figures = RequirementCheck.Check(job, summary, estimate).Results;
         if (ways.Length == 0 && require.MinWall is null && require.MaxLoosePieces is null && require.MaxTrappedMix is null)
@@ -57,7 +59,7 @@ public sealed class RequiredFigures
             return figures;
         }
 
-        SolidField hardened = SolidField.Of(moisture, surfaceExponent, job.Mix.Wetting.Residual, OneThread);
+        SolidField hardened = SolidField.Of(surface, OneThread);
         PredictedSolid solid = new(moisture, hardened, placement, job.LooseDensity, OneThread);
         return
         [

@@ -7,12 +7,11 @@ namespace Dewstone.Compute.Inspection;
 /// <summary>A solid as a field of cells whose surface lies between them, with the distance of every cell to it.</summary>
 internal sealed class SolidField
 {
-    /// <summary>Planes that one piece of work takes.</summary>
-    private const int PlanesTogether = 4;
+    private readonly HardenedSurface? hardened;
 
-    private SolidField(CellGrid grid, float[] values, float level, Parallelism parallelism)
+    private SolidField(CellGrid grid, float[] values, float level, Parallelism parallelism, HardenedSurface? hardened = null)
     {
-        (Grid, Values, Level) = (grid, values, level);
+        (Grid, Values, Level, this.hardened) = (grid, values, level, hardened);
         Cells = new GridShape(grid.Nx, grid.Ny, grid.Nz);
         Size = new CellSize(grid.CellMetres, grid.CellHeightMetres);
         Farthest = 0.5 * Math.Max(Math.Max(grid.Nx, grid.Ny) * grid.CellMetres, grid.Nz * grid.CellHeightMetres);
@@ -46,47 +45,16 @@ internal sealed class SolidField
     /// <returns>The field.</returns>
     public static SolidField Of(TargetField target, Parallelism parallelism) => new(target.Grid, target.Fraction, 0.5f, parallelism);
 
-    /// <summary>
-    /// The hardened solid. Its surface lies where the effective saturation raised to the surface exponent crosses the threshold's: the front is a cliff, and
-    /// the power makes it nearly straight between two cells.
-    /// </summary>
-    /// <param name="moisture">What the water did.</param>
-    /// <param name="surfaceExponent">Power of the effective saturation that is nearly straight across a front, 1 or more.</param>
-    /// <param name="residual">Residual water content of the law, 1.</param>
+    /// <summary>The hardened solid.</summary>
+    /// <param name="surface">Where it ends.</param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
     /// <returns>The field.</returns>
-    public static SolidField Of(MoistureResult moisture, int surfaceExponent, double residual, Parallelism parallelism)
-    {
-        return new SolidField(moisture.Grid, Front(moisture, surfaceExponent, residual, parallelism), 1f, parallelism);
-    }
-
-    /// <summary>The field whose level 1 is the hardened surface; parameters as above.</summary>
-    /// <param name="moisture">What the water did.</param>
-    /// <param name="surfaceExponent">Power of the effective saturation.</param>
-    /// <param name="residual">Residual water content of the law, 1.</param>
-    /// <param name="parallelism">Threads; no result depends on them.</param>
-    /// <returns>Values; index order of the grid.</returns>
-    public static float[] Front(MoistureResult moisture, int surfaceExponent, double residual, Parallelism parallelism)
-    {
-        CellGrid grid = moisture.Grid;
-        float[] content = moisture.VolumetricWaterContent, front = new float[content.Length];
-        double scale = 1.0 / (moisture.ThresholdContent - residual);
-        int plane = grid.Nx * grid.Ny;
-        Chunks.Run(grid.Nz, PlanesTogether, parallelism, (first, end) =>
-        {
-            for (int i = first * plane; i < end * plane; i++)
-            {
-                double ratio = (content[i] - residual) * scale;
-                front[i] = ratio <= 0.0 ? 0f : (float)Elementary.WholePower(ratio, surfaceExponent);
-            }
-        });
-        return front;
-    }
+    public static SolidField Of(HardenedSurface surface, Parallelism parallelism) => new(surface.Grid, surface.Level, 0f, parallelism, surface);
 
     /// <summary>The surface as a mesh.</summary>
     /// <param name="parallelism">Threads; no result depends on them.</param>
     /// <returns>The mesh, metres from the grid's lower corner.</returns>
-    public SurfaceMesh Mesh(Parallelism parallelism) => IsoSurface.At(Values, Cells, Size, Level, parallelism);
+    public SurfaceMesh Mesh(Parallelism parallelism) => hardened?.Mesh ?? IsoSurface.At(Values, Cells, Size, Level, parallelism);
 
     /// <summary>The cell a point lies in; the nearest one for a point beyond the grid.</summary>
     /// <param name="x">From the grid's corner, metres.</param>

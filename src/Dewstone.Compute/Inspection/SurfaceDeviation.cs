@@ -8,9 +8,8 @@ namespace Dewstone.Compute.Inspection;
 
 /// <summary>Measures how far the hardened surface lies from the wanted one, both ways, without a cap.</summary>
 /// <remarks>
-/// The hardened surface lies where the effective saturation raised to the surface exponent crosses the threshold's: the front is a cliff, and the power makes
-/// it nearly straight between two cells. Each triangle of it counts with its area and the distance of its centre to the shape; each triangle of the wanted
-/// surface with its area and the distance of its centre to the hardened mesh. Walls of dry pockets that the hardened solid encloses where solid was wanted are
+/// Each patch of the hardened surface (<see cref="SurfacePatches"/>) counts with its area and the distance of its middle to the shape; each patch of the wanted
+/// surface with its area and the distance of its middle to the hardened mesh. Walls of dry pockets that the hardened solid encloses where solid was wanted are
 /// left out of the distances and given as an area: a few of them would drown everything said about the outside.
 /// </remarks>
 public static class SurfaceDeviation
@@ -18,7 +17,7 @@ public static class SurfaceDeviation
     /// <summary>Depth below the wanted surface from which unset solid counts as deep, metres.</summary>
     public const double DeepMetres = 0.02;
 
-    private const int TrianglesTogether = 4096;
+    private const int PatchesTogether = 4096;
 
     /// <summary>Room for the rounding of single precision, 1.</summary>
     private const double RoundingRoom = 1.0 + 1e-4;
@@ -28,24 +27,24 @@ public static class SurfaceDeviation
     /// <param name="placement">Where it stands.</param>
     /// <param name="target">Wanted solid on the cells.</param>
     /// <param name="moisture">What the water did, on the same cells.</param>
-    /// <param name="surfaceExponent">Power of the effective saturation that is nearly straight across a front, 1 or more.</param>
-    /// <param name="residual">Residual water content of the law, 1.</param>
+    /// <param name="surface">Where the hardened solid ends.</param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
     /// <returns>The deviations.</returns>
     /// <exception cref="ArgumentException">Target and moisture on different cells.</exception>
     public static SurfaceDeviationReport Measure(
-        ReefShape shape, UnitPlacement placement, TargetField target, MoistureResult moisture, int surfaceExponent, double residual, Parallelism parallelism)
+        ReefShape shape, UnitPlacement placement, TargetField target, MoistureResult moisture, HardenedSurface surface, Parallelism parallelism)
     {
         ArgumentNullException.ThrowIfNull(shape);
         ArgumentNullException.ThrowIfNull(placement);
         ArgumentNullException.ThrowIfNull(target);
         ArgumentNullException.ThrowIfNull(moisture);
+        ArgumentNullException.ThrowIfNull(surface);
         if (target.Fraction.Length != moisture.Grid.Count)
         {
             throw new ArgumentException($"The target has {target.Fraction.Length} cells, the moisture {moisture.Grid.Count}.", nameof(target));
         }
 
-        SolidField wanted = SolidField.Of(target, parallelism), hardened = SolidField.Of(moisture, surfaceExponent, residual, parallelism);
+        SolidField wanted = SolidField.Of(target, parallelism), hardened = SolidField.Of(surface, parallelism);
         return Measure(shape, placement, wanted, hardened, DryPockets.Of(target, moisture, parallelism), parallelism);
     }
 
@@ -63,27 +62,29 @@ public static class SurfaceDeviation
         CellGrid grid = hardened.Grid;
         SurfaceMesh hardenedMesh = hardened.Mesh(parallelism), wantedMesh = wanted.Mesh(parallelism);
         NearestTriangle nearest = new(hardenedMesh, grid.CellMetres);
-        var samples = new DeviationSamples(hardenedMesh.Count + wantedMesh.Count);
-        Chunks.Run(hardenedMesh.Count, TrianglesTogether, parallelism, (first, end) =>
+        SurfacePatches hardenedPatches = SurfacePatches.Of(hardenedMesh, hardened.Size), wantedPatches = SurfacePatches.Of(wantedMesh, wanted.Size);
+        var samples = new DeviationSamples(hardenedPatches.Count + wantedPatches.Count);
+        Chunks.Run(hardenedPatches.Count, PatchesTogether, parallelism, (first, end) =>
         {
-            for (int t = first; t < end; t++)
+            for (int patch = first; patch < end; patch++)
             {
-                (float x, float y, float z) = hardenedMesh.Centre(t);
+                (float x, float y, float z) = hardenedPatches.Middle(patch);
                 Point3 printer = new(grid.Origin.X + x, grid.Origin.Y + y, grid.Origin.Z + z);
                 bool pocket = DryPockets.IsAt(pockets, grid, x, y, z);
-                samples.Set(t, pocket ? 0.0 : shape.SignedDistance(placement.ToUnit(printer)), hardenedMesh.TriangleArea(t), pocket);
+                samples.Set(patch, pocket ? 0.0 : shape.SignedDistance(placement.ToUnit(printer)), hardenedPatches.Area(patch), pocket);
             }
         });
-        Chunks.Run(wantedMesh.Count, TrianglesTogether, parallelism, (first, end) =>
+        Chunks.Run(wantedPatches.Count, PatchesTogether, parallelism, (first, end) =>
         {
             int triangle = 0;
-            for (int t = first; t < end; t++)
+            for (int patch = first; patch < end; patch++)
             {
-                (float x, float y, float z) = wantedMesh.Centre(t);
+                (float x, float y, float z) = wantedPatches.Middle(patch);
                 int cell = hardened.CellAt(x, y, z);
+                triangle = Foot(hardened, nearest, cell, x, y, z, triangle);
                 double distance = nearest.Distance(x, y, z, ref triangle, AtMost(hardened, x, y, z));
                 double sign = hardened.Distances[cell] < 0f ? 1.0 : -1.0;
-                samples.Set(hardenedMesh.Count + t, sign * distance, wantedMesh.TriangleArea(t), double.IsInfinity(distance));
+                samples.Set(hardenedPatches.Count + patch, sign * distance, wantedPatches.Area(patch), double.IsInfinity(distance));
             }
         });
         return new SurfaceDeviationReport
@@ -91,11 +92,29 @@ public static class SurfaceDeviation
             MeanMetres = samples.Mean(),
             Percentile95Metres = samples.Percentile(0.95),
             SignedMeanMetres = samples.SignedMean(),
-            PocketSquareMetres = samples.LeftOutArea(hardenedMesh.Count),
+            PocketSquareMetres = samples.LeftOutArea(hardenedPatches.Count),
             DeepUnsetShare = DeepUnset(wanted, hardened),
             HardenedCubicMetres = hardenedMesh.Volume,
             TargetCubicMetres = wantedMesh.Volume,
         };
+    }
+
+    // A triangle where the way down the slope of the distances ends: hardly ever far from the nearest one.
+    private static int Foot(SolidField solid, NearestTriangle nearest, int cell, double x, double y, double z, int otherwise)
+    {
+        (GridShape cells, CellSize size, float[] distances) = (solid.Cells, solid.Size, solid.Distances);
+        int i = cell % cells.Nx, j = cell / cells.Nx % cells.Ny, k = cell / cells.Plane;
+        if (i == 0 || j == 0 || k == 0 || i == cells.Nx - 1 || j == cells.Ny - 1 || k == cells.Nz - 1)
+        {
+            return otherwise;
+        }
+
+        double slopeX = (distances[cell + 1] - distances[cell - 1]) / (2.0 * size.Width);
+        double slopeY = (distances[cell + cells.Nx] - distances[cell - cells.Nx]) / (2.0 * size.Width);
+        double slopeZ = (distances[cell + cells.Plane] - distances[cell - cells.Plane]) / (2.0 * size.Height);
+        double here = distances[cell] + slopeX * (x - (i + 0.5) * size.Width) + slopeY * (y - (j + 0.5) * size.Width) + slopeZ * (z - (k + 0.5) * size.Height);
+        double along = here / Math.Max(slopeX * slopeX + slopeY * slopeY + slopeZ * slopeZ, 0.25);
+        return nearest.Near(x - along * slopeX, y - along * slopeY, z - along * slopeZ, otherwise);
     }
 
     // By way of one of the eight cell centres around the point to the nearest corner of the mesh: never less than the distance to the mesh.

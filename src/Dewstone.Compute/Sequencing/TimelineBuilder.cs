@@ -178,6 +178,7 @@ public static class TimelineBuilder
             {
                 hasPaused = true;
                 Add(stop.Station > 0 ? stop.AfterLayer : stop.AfterLayer - 1, 0, MachineAction.Pause, null, stop.PauseMilliseconds);
+                Schedule.ResumedSeconds = now / 1000.0;
             }
 
             steps.Add(new MachineStep

@@ -76,9 +76,9 @@ internal sealed class HoleBlock
     private double Clear(WettedBlock block, double radius, double u, double v, Parallelism parallelism)
     {
         double reachU = radius + frame.StepU, reachV = radius + frame.StepV, beyond = frame.StepA / 2.0;
-        (CellGrid cut, float[] front) = Cut(
+        (CellGrid cut, float[] level) = Cut(
             block, frame.Point(-beyond, u - reachU, v - reachV), frame.Point(length + beyond, u + reachU, v + reachV));
-        if (!Array.Exists(front, value => value >= 1f))
+        if (!Array.Exists(level, value => value >= 0f))
         {
             return 2.0 * radius;
         }
@@ -86,7 +86,7 @@ internal sealed class HoleBlock
         double cellA = frame.Axis == Axis.Z ? cut.CellHeightMetres : cut.CellMetres;
         GridShape cells = new(cut.Nx, cut.Ny, cut.Nz);
         CellSize size = new(cut.CellMetres, cut.CellHeightMetres);
-        float[] distances = SurfaceDistance.Of(front, cells, size, 1f, 2.0 * radius + beyond, parallelism), clearances = new float[cut.Count];
+        float[] distances = SurfaceDistance.Of(level, cells, size, 0f, 2.0 * radius + beyond, parallelism), clearances = new float[cut.Count];
         var regions = new byte[cut.Count];
         for (int cell = 0; cell < regions.Length; cell++)
         {
@@ -101,7 +101,7 @@ internal sealed class HoleBlock
         return ClearWidth.Measure(clearances, cells, regions, size, cell => RidgePeak.Gain(distances, 1f, cells, size, cell))?.Width ?? 0.0;
     }
 
-    private static (CellGrid Cut, float[] Front) Cut(WettedBlock block, Point3 low, Point3 high)
+    private static (CellGrid Cut, float[] Level) Cut(WettedBlock block, Point3 low, Point3 high)
     {
         CellGrid grid = block.Grid;
         Point3 origin = block.Origin;
@@ -115,16 +115,16 @@ internal sealed class HoleBlock
             Nz = z1 - z0,
             Origin = origin + new Point3(x0 * grid.CellMetres, y0 * grid.CellMetres, z0 * grid.CellHeightMetres),
         };
-        var front = new float[cut.Count];
+        var level = new float[cut.Count];
         for (int z = 0; z < cut.Nz; z++)
         {
             for (int y = 0; y < cut.Ny; y++)
             {
-                block.Front.AsSpan(((z + z0) * grid.Ny + y + y0) * grid.Nx + x0, cut.Nx).CopyTo(front.AsSpan((z * cut.Ny + y) * cut.Nx));
+                block.Level.AsSpan(((z + z0) * grid.Ny + y + y0) * grid.Nx + x0, cut.Nx).CopyTo(level.AsSpan((z * cut.Ny + y) * cut.Nx));
             }
         }
 
-        return (cut, front);
+        return (cut, level);
     }
 
     private static (int First, int End) Range(double low, double high, double cell, int count) =>

@@ -10,7 +10,7 @@ namespace Dewstone.Compute.Studies;
 /// <remarks>
 /// Densities, diffusivities, thresholds and doses are multiplied by a log-normal factor of mean 1 and the spread's standard deviation, so that none falls
 /// below 0; the temperature is normal. The thousands of single doses average out over any place that matters, and are drawn one by one without strata.
-/// A bed is never drawn so dense that less than a hundredth of it is left for water, nor a threshold below the content where water stops moving.
+/// The three figures of a calibrated mix are drawn together, by Cholesky's factor of their correlations. A bed is never drawn so dense that less than a hundredth of it is left for water, nor a threshold below the content where water stops moving.
 /// </remarks>
 internal sealed class TrialDraws
 {
@@ -60,6 +60,14 @@ internal sealed class TrialDraws
         for (int input = 0; input < BedInputs; input++)
         {
             inputs[input] = Normal(input, trial);
+        }
+
+        // A mix whose correlations cannot be is refused when it is read.
+        if (spreads.Correlation?.Factor() is { } factor)
+        {
+            (double density, double diffusivity, double threshold) = (inputs[0], inputs[1], inputs[2]);
+            inputs[2] = factor.TD * diffusivity + factor.TT * threshold;
+            inputs[0] = factor.RD * diffusivity + factor.RT * threshold + factor.RR * density;
         }
 
         double[] given = Doses(trial, out inputs[BedInputs], out inputs[BedInputs + 1]);

@@ -34,6 +34,9 @@ public sealed record TrialSpreads
     /// <summary>Repeatability of a dose, one draw a dose, for each needle of the head: column first, then row.</summary>
     public IReadOnlyList<double> Repeatability { get; init; } = [];
 
+    /// <summary>How the errors of diffusivity, threshold and loose density go together; null when each goes by itself.</summary>
+    public MixCorrelation? Correlation { get; init; }
+
     /// <summary>Where the spreads of the mix come from, for people.</summary>
     public string MixBasis { get; init; } = "";
 
@@ -63,7 +66,9 @@ public sealed record TrialSpreads
             BedKelvin = isMeasured ? 0.0 : UnmeasuredBedKelvin,
             Drift = job.Printer.Needle.Drift,
             Repeatability = repeatability,
-            MixBasis = mix is null ? "the mix gives no uncertainty" : "uncertainty of the mix",
+            Correlation = mix?.Correlation,
+            MixBasis = mix is null ? "the mix gives no uncertainty"
+                : mix.Correlation is null ? "uncertainty of the mix" : "uncertainty of the mix, correlated as calibrated",
             BedBasis = isMeasured ? "measured tonight" : "not measured tonight",
         };
     }

@@ -1,6 +1,7 @@
 using Dewstone.Compute.Estimation;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Wetting;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
@@ -78,9 +79,10 @@ public static class TrialsStudy
             Bed = bed,
         };
         MoistureResult moisture = WettingSolver.Solve(problem, OneThread, null, cancellation);
-        SolidSummary solid = SolidMeasure.Measure(target, moisture, setting.Job.Unit.Require.WaterCement);
+        HardenedSurface surface = HardenedSurface.Of(moisture, bed.Law, OneThread);
+        SolidSummary solid = SolidMeasure.Measure(target, moisture, surface, setting.Job.Unit.Require.WaterCement);
         Estimate estimate = Estimator.Estimate(setting.Job, lattice, solid, question.Doses, question.Timeline);
-        return (moisture, required.Of(setting.Job, moisture, solid, estimate, bed.SurfaceExponent));
+        return (moisture, required.Of(setting.Job, moisture, surface, solid, estimate));
     }
 
     private static void Count(byte[] hardened, ushort[] counts)

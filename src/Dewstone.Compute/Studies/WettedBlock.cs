@@ -1,4 +1,4 @@
-using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Wetting;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
@@ -12,7 +12,7 @@ namespace Dewstone.Compute.Studies;
 /// <param name="bed">The loose mix.</param>
 internal sealed class WettedBlock(MoistureResult moisture, Point3 corner, BedProperties bed)
 {
-    private readonly Lazy<float[]> front = new(() => SolidField.Front(moisture, bed.SurfaceExponent, bed.Law.Residual, new Parallelism(1)));
+    private readonly Lazy<float[]> level = new(() => HardenedSurface.Of(moisture, bed.Law, new Parallelism(1)).Level);
 
     /// <summary>The cells.</summary>
     public CellGrid Grid => moisture.Grid;
@@ -20,8 +20,8 @@ internal sealed class WettedBlock(MoistureResult moisture, Point3 corner, BedPro
     /// <summary>1 where it set; index order of the cells.</summary>
     public byte[] Hardened => moisture.Hardened;
 
-    /// <summary>Field whose level 1 is the hardened surface; index order of the cells.</summary>
-    public float[] Front => front.Value;
+    /// <summary>Level field of the hardened surface, 0 on it; index order of the cells.</summary>
+    public float[] Level => level.Value;
 
     /// <summary>Corner of the cells in the unit frame, metres.</summary>
     public Point3 Origin => Grid.Origin - corner;

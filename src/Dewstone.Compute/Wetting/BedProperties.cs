@@ -28,24 +28,6 @@ public sealed record BedProperties
     /// <summary>Volumetric water content at which the mix sets, 1.</summary>
     public double ThresholdContent => ThresholdWaterCement * BinderKilogramsPerCubicMetre / LiquidKilogramsPerCubicMetre;
 
-    /// <summary>
-    /// The power of the effective saturation that is nearly linear across a wetting front, for placing the hardened surface between cells.
-    /// The front is a cliff: placed by the content itself, the surface of a ball of 74 mm across came out up to 4 mm too far in at 6 cells
-    /// a voxel (reference run of an independent prototype of the same model), placed by the power m - 1 within 0.4 mm at 8 cells a voxel.
-    /// </summary>
-    /// <remarks>
-    /// Power law: its exponent less 1. Exponential law: its slope d ln D / d ln s at the threshold, exponent x s, rounded, less 1. At least 1.
-    /// </remarks>
-    public int SurfaceExponent
-    {
-        get
-        {
-            double saturation = (ThresholdContent - Law.Residual) / (Porosity - Law.Residual);
-            double slope = Law is PowerLaw ? Law.Exponent : Math.Floor(Law.Exponent * Math.Clamp(saturation, 0.0, 1.0) + 0.5);
-            return Math.Max(1, (int)slope - 1);
-        }
-    }
-
     /// <summary>Binds a mix to the density and temperature of the bed it lies in.</summary>
     /// <remarks>
     /// The window scales by the equivalent-age form of ASTM C1074 (Standard Practice for Estimating Concrete Strength by the Maturity Method;

@@ -74,6 +74,12 @@ internal sealed class TransportStepper
     /// <summary>Cell updates done so far.</summary>
     public long CellUpdates { get; private set; }
 
+    /// <summary>First plane that exists and still moves, and the plane after the last.</summary>
+    public (int First, int End) Active => (firstPlane, endPlane);
+
+    /// <summary>Mix that has set between cells that still move; null for none.</summary>
+    public SetMix? Walls { get; set; }
+
     private double LevelPerSecond { get; }
 
     private double UprightPerSecond { get; }
@@ -147,6 +153,7 @@ internal sealed class TransportStepper
         float uprightRate = (float)(seconds * law.Scale * UprightPerSecond);
         long cells = (long)planes * Ny * Nx;
         int parts = (int)Math.Max(1, Math.Min(Math.Min(sweeps.Length, planes / 2), cells / CellsWorthAThread));
+        Walls?.BeforeStep();
         Divide(parts);
         if (parts == 1)
         {
@@ -161,6 +168,8 @@ internal sealed class TransportStepper
         {
             CellUpdates += (long)sweeps[i].RowsDone * Nx;
         }
+
+        Walls?.AfterStep(levelRate, uprightRate);
     }
 
     /// <summary>

@@ -97,6 +97,11 @@ internal sealed class VoxelFill
             foreach (int cell in shell)
             {
                 ref float content = ref field.Content[Place(cell, x, y, z, out int row, out int plane)];
+                if (content == porosity)
+                {
+                    continue;
+                }
+
                 content = share >= 1.0 ? Math.Max(content, porosity) : (float)(content + share * (porosity - (double)content));
                 field.Touch(row, plane, content);
             }

@@ -9,6 +9,12 @@ internal enum WettingEventKind
     /// <summary>A layer's window ends: its water moves no more.</summary>
     Freeze,
 
+    /// <summary>The first go of a layer in two goes has wetted what it wets.</summary>
+    Mark,
+
+    /// <summary>The window of a layer's first go ends while its second is still to come or to move.</summary>
+    Set,
+
     /// <summary>A station delivers a shot.</summary>
     Shot,
 }

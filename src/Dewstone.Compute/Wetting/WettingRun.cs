@@ -15,8 +15,10 @@ internal sealed class WettingRun
     private readonly VoxelFill fill;
     private readonly double[] refusedContents;
     private readonly float porosity;
+    private readonly MoisturePotential law;
     private int frozenLayers;
     private int spreadLayers;
+    private bool isAtRest;
     private int timeSteps;
     private float largest;
 
@@ -27,8 +29,8 @@ internal sealed class WettingRun
     {
         this.problem = problem;
         CellGrid grid = problem.Grid;
-        field = new TransportStepper(
-            grid.Nx, grid.Ny, grid.Nz, grid.CellMetres, grid.CellHeightMetres, MoisturePotential.Of(problem.Bed.Law, problem.Bed.Porosity), threads);
+        law = MoisturePotential.Of(problem.Bed.Law, problem.Bed.Porosity);
+        field = new TransportStepper(grid.Nx, grid.Ny, grid.Nz, grid.CellMetres, grid.CellHeightMetres, law, threads);
         fill = new VoxelFill(grid, problem.Lattice.LayerMetres - problem.Lattice.TipDepthMetres, field.RowStride);
         refusedContents = new double[problem.Lattice.Count];
         porosity = (float)problem.Bed.Porosity;
@@ -47,13 +49,25 @@ internal sealed class WettingRun
                 break;
             case WettingEventKind.Freeze:
                 frozenLayers = Math.Max(frozenLayers, change.Layer + 1);
+                field.Walls?.Release(frozenLayers * planes);
+                break;
+            case WettingEventKind.Mark:
+                field.Walls ??= new SetMix(field, law);
+                field.Walls.Mark(change.Layer * planes, (change.Layer + 1) * planes, (float)problem.Bed.ThresholdContent);
+                break;
+            case WettingEventKind.Set:
+                // Until the machine goes on nothing moves: the layers below have stopped, what lies damp around the set mix is at its window's end too.
+                isAtRest = change.Seconds < problem.Schedule.ResumedSeconds;
+                field.Walls!.Set(change.Layer * planes, (change.Layer + 1) * planes);
                 break;
             default:
+                isAtRest = false;
                 Shoot(change.Station!, change.Shot);
                 break;
         }
 
-        field.SetActive(Math.Min(frozenLayers, spreadLayers) * planes, spreadLayers * planes);
+        field.SetActive((isAtRest ? spreadLayers : Math.Min(frozenLayers, spreadLayers)) * planes, spreadLayers * planes);
+        field.Walls?.Renew();
         largest = Math.Max(largest, field.LargestContent());
     }
 
@@ -126,7 +140,7 @@ internal sealed class WettingRun
             LargestContent = largest,
             TimeSteps = timeSteps,
             CellUpdates = field.CellUpdates,
-            TouchedWindowEdge = WindowEdge.IsTouched(problem.Lattice, grid, content, (float)(0.01 * threshold)),
+            TouchedWindowEdge = WindowEdge.IsTouched(problem.Lattice, grid, content, (float)(WindowEdge.ReachedShare * threshold)),
         };
     }
 
@@ -135,6 +149,7 @@ internal sealed class WettingRun
         CellGrid grid = problem.Grid;
         Lattice lattice = problem.Lattice;
         int shift = lattice.IsShifted(station.Layer) ? grid.CellsPerPitch / 2 : 0;
+        field.Walls?.Fill(porosity);
         foreach (int position in station.Positions)
         {
             double share = station.Share(shot, problem.Schedule.PumpSeconds[position]);
@@ -143,5 +158,7 @@ internal sealed class WettingRun
             double contents = problem.DosesCubicMetres[position] * share / grid.CellCubicMetres;
             refusedContents[position] += fill.Pour(field, x, y, station.Layer * grid.CellsPerLayer, contents, porosity);
         }
+
+        field.Walls?.Fill(0f);
     }
 }

@@ -7,7 +7,8 @@ namespace Dewstone.Compute.Wetting;
 /// <para>Model: d theta/dt = div(D(theta) grad theta) in the cells that exist and still move (see <see cref="TransportStepper"/>). A layer's
 /// cells exist from the end of its spreading. Each dose fills its own voxel from the tip (see <see cref="VoxelFill"/>) in four shots over its
 /// pump time (see <see cref="Station"/>). A layer's clock starts at its first dose and its water stops exactly one window later; a layer
-/// without a dose shares the clock of the next dosed layer above. Cells at or above the threshold then are hardened.</para>
+/// without a dose shares the clock of the next dosed layer above. Of a layer in two goes (a stop in its middle) what the first go wetted stops
+/// a window after that go's first dose and is a wall from then on (see <see cref="SetMix"/>); the rest goes by the second go's clock. Cells at or above the threshold then are hardened.</para>
 /// <para>Nothing crosses the bin's floor and walls, the free surface, a layer that has stopped, and the sides of the window. Do not use it
 /// where the mix takes up a notable share of the water by hydration within the window, or where the wetted bed slumps.</para>
 /// <para>No published diffusivity of a loose dry bed of cement and sand is known to us: the constants of a mix are fitted, not measured,

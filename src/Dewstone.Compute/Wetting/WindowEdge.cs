@@ -5,13 +5,16 @@ namespace Dewstone.Compute.Wetting;
 /// <summary>Tells when the window of cells was too small: inside the bin, yet the water reached its side.</summary>
 internal static class WindowEdge
 {
+    /// <summary>Share of the threshold's content from which an outermost cell counts as reached, 1: a power law leaves traces of no weight ahead of its front.</summary>
+    public const double ReachedShare = 0.01;
+
     private const double WallToleranceMetres = 1e-6;
 
     /// <summary>Looks at the outermost cells of the sides that are no bin wall.</summary>
     /// <param name="lattice">Positions, with the bin's size.</param>
     /// <param name="grid">The cells.</param>
     /// <param name="content">Volumetric water content, 1; index order of the grid.</param>
-    /// <param name="limit">Content that counts, 1: a power law leaves traces of no weight ahead of its front.</param>
+    /// <param name="limit">Content that counts, 1.</param>
     /// <returns>True when one holds more than the limit.</returns>
     public static bool IsTouched(Lattice lattice, CellGrid grid, ReadOnlySpan<float> content, float limit)
     {

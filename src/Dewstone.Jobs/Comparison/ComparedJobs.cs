@@ -3,6 +3,7 @@ using Dewstone.Compute.Geometry;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Json;
 using Dewstone.Jobs.Folders;
+using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 using Dewstone.Reading.Job;
@@ -41,9 +42,20 @@ public static class ComparedJobs
                 .. job.Requirements.Select(r => new ClaimedRequirement(
                     r.Id, r.Feature, r.Quantity, r.Op, Six(r.Limit), Six(r.Value), Six(r.Margin), r.Unit, r.Met)),
             ],
-            Figures = Figures(CanonicalJson.Compact(json => TotalsJson.Write(json, job)), EstimateEmitter.Emit(job.Estimate, job.Dosing).Bytes),
+            Figures =
+            [
+                .. Figures(CanonicalJson.Compact(json => TotalsJson.Write(json, job)), EstimateEmitter.Emit(job.Estimate, job.Dosing).Bytes),
+                .. ReportedFigures.Of(CanonicalJson.Compact(json => ReportedFigures.Write(json, job))),
+            ],
         };
     }
+
+    /// <summary>Whether two descriptions are the same to the last figure and name, so that one side can stand for both.</summary>
+    /// <param name="one">A description.</param>
+    /// <param name="other">Another.</param>
+    /// <returns>True when they are.</returns>
+    public static bool AreSame(JobDescription one, JobDescription other) =>
+        CanonicalJson.Compact(json => JobCoreEmitter.Write(json, one)).AsSpan().SequenceEqual(CanonicalJson.Compact(json => JobCoreEmitter.Write(json, other)));
 
     /// <summary>A job folder.</summary>
     /// <param name="folder">The folder.</param>
@@ -65,8 +77,8 @@ public static class ComparedJobs
                 return null;
             }
 
-            byte[] coreBytes = File.ReadAllBytes(Path.Combine(folder, JobCoreEmitter.Path));
-            if (!ManifestReader.TryRead(File.ReadAllBytes(Path.Combine(folder, ManifestEmitter.Path)), out Manifest? manifest, out fault) ||
+            byte[] coreBytes = File.ReadAllBytes(Path.Combine(folder, JobCoreEmitter.Path)), manifestBytes = File.ReadAllBytes(Path.Combine(folder, ManifestEmitter.Path));
+            if (!ManifestReader.TryRead(manifestBytes, out Manifest? manifest, out fault) ||
                 !JobCoreReader.TryRead(coreBytes, out JobCore? core, out fault) ||
                 !VtiReader.TryRead(File.ReadAllBytes(Path.Combine(folder, PredictedFieldEmitter.Path)), out FieldImage? field, out fault))
             {
@@ -101,15 +113,19 @@ public static class ComparedJobs
                 Doses = doses,
                 Findings = Findings(File.ReadAllBytes(Path.Combine(folder, FindingsEmitter.Path))),
                 Requirements = manifest.Requirements,
-                Figures = Figures(
-                    CanonicalJson.Compact(json =>
-                    {
-                        foreach ((string name, double? value) in manifest.Totals)
+                Figures =
+                [
+                    .. Figures(
+                        CanonicalJson.Compact(json =>
                         {
-                            json.Number(name, value);
-                        }
-                    }),
-                    File.ReadAllBytes(Path.Combine(folder, EstimateEmitter.Path))),
+                            foreach ((string name, double? value) in manifest.Totals)
+                            {
+                                json.Number(name, value);
+                            }
+                        }),
+                        File.ReadAllBytes(Path.Combine(folder, EstimateEmitter.Path))),
+                    .. ReportedFigures.Of(manifestBytes),
+                ],
             };
         }
         catch (Exception broken) when (DiskFaults.IsDiskFault(broken) || broken is JsonException or InvalidOperationException or KeyNotFoundException)

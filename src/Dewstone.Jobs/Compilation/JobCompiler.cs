@@ -1,6 +1,8 @@
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
+using Dewstone.Compute.Habitat;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Seabed;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Strength;
 using Dewstone.Compute.Studies;
@@ -91,7 +93,7 @@ public static class JobCompiler
         RequirementReport requirements = RequirementCheck.Check(job, predicted.Solid, predicted.Estimate);
         findings.AddRange(requirements.Findings);
         InspectionReport inspection = Inspector.Inspect(
-            job, shape.Shape, placement, target, predicted.Moisture, predicted.Solid, predicted.SurfaceExponent, parallelism, cancellation);
+            job, shape.Shape, placement, target, predicted.Moisture, predicted.Surface, predicted.Solid, parallelism, cancellation);
         findings.AddRange(inspection.Findings);
         StrengthResult strength = StrengthCheck.Check(
             new StrengthQuestion
@@ -106,6 +108,10 @@ public static class JobCompiler
             parallelism, cancellation);
         findings.AddRange(strength.Findings);
         IReadOnlyList<RequirementResult> judged = findings.Place([.. requirements.Results, .. inspection.Requirements]);
+        SeabedResult sea = SeabedSolver.Solve(job, predicted.Moisture.Grid, predicted.Moisture.Hardened, placement, predicted.Estimate, parallelism);
+        findings.AddRange(sea.Findings);
+        HabitatResult habitat = HabitatSurvey.Survey(job, placement, predicted.Surface, parallelism);
+        findings.AddRange(habitat.Findings);
         TrialsReport? trials = options.Trials == 0 ? null : TrialsStudy.Run(
             new TrialsQuestion
             {
@@ -139,8 +145,10 @@ public static class JobCompiler
             Estimate = predicted.Estimate,
             Inspection = inspection,
             Strength = strength.Report,
+            Sea = sea.Report,
+            Habitat = habitat.Report,
             Trials = trials,
-            Requirements = judged,
+            Requirements = [.. judged, .. findings.Place(sea.Requirements)],
             Findings = findings.Items,
             Accepted = options.Accept,
             Inputs = read.Inputs,

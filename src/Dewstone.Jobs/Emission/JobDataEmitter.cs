@@ -34,6 +34,11 @@ public static class JobDataEmitter
             files.Add(RawFieldEmitter.Emit(job.Moisture, settings.Parallelism, cancellationToken));
         }
 
+        if (job.Sea is { } sea)
+        {
+            files.Add(StabilityEmitter.Emit(sea));
+        }
+
         if (job.Trials is { } trials)
         {
             files.AddRange(TrialsEmitter.Emit(trials, settings.Parallelism, cancellationToken));

@@ -1,3 +1,4 @@
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Wetting;
 using Dewstone.Jobs.Emission.Pictures;
@@ -23,7 +24,7 @@ public static class JobFiles
     {
         ArgumentNullException.ThrowIfNull(job);
         EmissionSettings settings = Settings(job, nameOfFile, rawField, parallelism);
-        HardeningSurface surface = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, parallelism);
+        HardenedSurface surface = HardenedSurface.Of(job.Moisture, job.Description.Mix.Wetting, parallelism);
         JobData data = null!;
         IReadOnlyList<EmittedFile> pictures = [], surfaces = [];
         ReportFields fields = null!;
@@ -35,7 +36,7 @@ public static class JobFiles
             () => fields = ReportFields.Of(job, surface, parallelism),
             () => data = JobDataEmitter.Emit(job, settings, cancellation));
         List<EmittedFile> files = [.. data.Files, .. pictures, .. surfaces];
-        files.Add(ReportEmitter.Emit(job, data, fields, settings, pictures.First(picture => picture.RelativePath == PictureSet.Unit).Bytes));
+        files.Add(ReportEmitter.Emit(job, data, fields, settings, pictures));
         files.Add(ManifestEmitter.Emit(job, data, files, nameOfFile));
         return files;
     }

@@ -71,6 +71,7 @@ public static class ManifestEmitter
                 StrengthJson.Write(json, strength);
             }
 
+            ReportedFigures.Write(json, job);
             json.Objects("accepted", job.Findings.Where(finding => finding.AcceptedBecause is not null), finding => Accepted(json, finding, places));
             json.Objects("conditions", NightConditions.Of(job.Description), condition => condition.Write(json));
         }));

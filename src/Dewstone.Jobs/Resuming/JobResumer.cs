@@ -1,8 +1,11 @@
 using System.Globalization;
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
+using Dewstone.Compute.Habitat;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Seabed;
 using Dewstone.Compute.Sequencing;
+using Dewstone.Compute.Strength;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Json;
@@ -51,10 +54,7 @@ public static class JobResumer
         RestResult? rest = null;
         if (!isSame)
         {
-            DoseSchedule after = TimelineBuilder.Build(job, core.Lattice, delivered).Schedule;
-            bool isSplit = new StopTimes(job, delivered, after, before, core.WindowSeconds).IsSplit();
-            rest = RestSolver.Solve(
-                job, shape, core.Placement, planned, delivered, mayRedose: !isSplit, new DoseSolverOptions(), parallelism, progress, cancellation);
+            rest = RestSolver.Solve(job, shape, core.Placement, planned, delivered, new DoseSolverOptions(), parallelism, progress, cancellation);
         }
 
         DosePlan doses = rest?.Doses ?? planned;
@@ -68,10 +68,26 @@ public static class JobResumer
         findings.AddRange(BlockedNeedleCheck.Check(job, shape, core.Placement, core.Lattice, target, now.Moisture));
         RequirementReport requirements = RequirementCheck.Check(job, now.Solid, now.Estimate);
         InspectionReport inspection = Inspector.Inspect(
-            job, shape, core.Placement, target, now.Moisture, now.Solid, now.SurfaceExponent, parallelism, cancellation);
+            job, shape, core.Placement, target, now.Moisture, now.Surface, now.Solid, parallelism, cancellation);
         findings.AddRange(requirements.Findings);
         findings.AddRange(inspection.Findings);
-        RequirementResult[] results = [.. requirements.Results, .. inspection.Requirements];
+        StrengthResult strength = StrengthCheck.Check(
+            new StrengthQuestion
+            {
+                Job = job,
+                Placement = core.Placement,
+                Moisture = now.Moisture,
+                Solid = now.Solid,
+                LiftKilograms = now.Estimate.LiftKilograms,
+                Trapped = inspection.TrappedMix,
+            },
+            parallelism, cancellation);
+        findings.AddRange(strength.Findings);
+        SeabedResult sea = SeabedSolver.Solve(job, now.Moisture.Grid, now.Moisture.Hardened, core.Placement, now.Estimate, parallelism);
+        findings.AddRange(sea.Findings);
+        HabitatResult habitat = HabitatSurvey.Survey(job, core.Placement, now.Surface, parallelism);
+        findings.AddRange(habitat.Findings);
+        RequirementResult[] results = [.. requirements.Results, .. inspection.Requirements, .. sea.Requirements];
         findings.AddRange(Lost(question.Manifest, results));
 
         CompiledJob compiled = new()
@@ -89,6 +105,9 @@ public static class JobResumer
             Solid = now.Solid,
             Estimate = now.Estimate,
             Inspection = inspection,
+            Strength = strength.Report,
+            Sea = sea.Report,
+            Habitat = habitat.Report,
             Requirements = findings.Place(results),
             Findings = findings.Items,
             Accepted = [.. question.Accept, .. question.Manifest.Accepted],

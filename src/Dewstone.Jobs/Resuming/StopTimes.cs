@@ -25,9 +25,6 @@ internal sealed class StopTimes(JobDescription job, DosePlan doses, DoseSchedule
     /// <summary>Time from the first dose of the lower layer to the first after the stop, s.</summary>
     public double AgeSeconds() => Joint() is var (lower, upper) && First(schedule, lower - 1, true) is { } from && First(schedule, upper - 1, false) is { } to ? to - from : 0.0;
 
-    /// <summary>Whether a layer was watered before the stop and is watered again after its window.</summary>
-    public bool IsSplit() => Joint() is var (lower, upper) && lower == upper && AgeSeconds() > windowSeconds;
-
     /// <summary>The joints that the stop made cold.</summary>
     /// <returns>DW3042, then DW3040 from the lowest up.</returns>
     public IEnumerable<Diagnostic> Findings()
@@ -36,8 +33,8 @@ internal sealed class StopTimes(JobDescription job, DosePlan doses, DoseSchedule
         if (IsSplit())
         {
             yield return JointFindings.SplitLayer.At(
-                $"layer {Joint().Lower} is watered in two goes, {Minutes(AgeSeconds())} apart, against a window of {Minutes(windowSeconds)}; its second part is not predicted",
-                "scrap the bin, or have it judged and release the finding", window);
+                $"layer {Joint().Lower} is watered in two goes, {Minutes(AgeSeconds())} apart, against a window of {Minutes(windowSeconds)}: a cold joint stands upright in it, strength across it is not computed",
+                "have it judged by licensed practice", window);
         }
 
         int? below = null;
@@ -58,6 +55,9 @@ internal sealed class StopTimes(JobDescription job, DosePlan doses, DoseSchedule
             below = k;
         }
     }
+
+    // Whether a layer was watered before the stop and is watered again after its window.
+    private bool IsSplit() => Joint() is var (lower, upper) && lower == upper && AgeSeconds() > windowSeconds;
 
     private double Age(DoseSchedule times, int lower, int upper) => First(times, upper, null)!.Value - First(times, lower, null)!.Value;
 

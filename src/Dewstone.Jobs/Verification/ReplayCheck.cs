@@ -103,35 +103,6 @@ internal static class ReplayCheck
         ReefShape shape = ReefShapeBuilder.Build(core.Description.Unit).Shape;
         TargetField target = Voxelizer.Voxelize(shape, core.Placement, core.Cells, parallelism, progress, cancellation);
         Prediction predicted = Prediction.Of(core.Description, job.Doses, target, parallelism, progress, cancellation);
-        DoseFigures figures = DoseFigures.Of(job.Doses, predicted.Solid);
-        return new CompiledJob
-        {
-            Description = core.Description,
-            Registration = new Registration { Wish = core.Description.Unit.Place, Fixed = true },
-            Placement = core.Placement,
-            Lattice = core.Lattice,
-            Target = target,
-            Doses = job.Doses,
-            Dosing = new DosingSummary
-            {
-                Corrected = false,
-                PlainMillilitres = 0.0,
-                Plain = figures,
-                Chosen = figures,
-                Solves = 0,
-                MisfitCells = 0,
-                PlainMisfitLitres = 0.0,
-                MisfitLitres = 0.0,
-            },
-            Timeline = predicted.Timeline,
-            Schedule = predicted.Schedule,
-            Moisture = predicted.Moisture,
-            Solid = predicted.Solid,
-            Estimate = predicted.Estimate,
-            Requirements = [],
-            Findings = [],
-            Inputs = [],
-            ToolVersion = manifest.ToolVersion,
-        };
+        return SimulatedJob.Of(core, job.Doses, target, predicted, manifest.ToolVersion);
     }
 }

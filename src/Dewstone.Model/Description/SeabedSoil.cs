@@ -23,6 +23,9 @@ public sealed record SeabedSoil
     /// <summary>Median grain size; null when not said.</summary>
     public Length? Grain { get; init; }
 
+    /// <summary>By which method sand is judged.</summary>
+    public BearingMethod Method { get; init; }
+
     /// <summary>Slope from the horizontal.</summary>
     public Angle Slope { get; init; }
 }

@@ -29,6 +29,9 @@ public sealed record Site
     /// <summary>Least water over the unit at low water; null when not asked for.</summary>
     public Length? Clearance { get; init; }
 
+    /// <summary>What the permit allows; null when not said.</summary>
+    public PermitRules? Permit { get; init; }
+
     /// <summary>Animals it should shelter; null when not said.</summary>
     public ShelterAnimals? Animals { get; init; }
 }

@@ -6,8 +6,25 @@ public static class DiagnosticCatalogue
     /// <summary>All kinds of finding.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
-        .. DescriptionFindings.All, .. NeedleFindings.All, .. ShapeFindings.All, .. WettingFindings.All, .. InspectionFindings.All, .. LimitFindings.All, .. JointFindings.All,
-        .. PrinterFindings.All, .. StrengthFindings.All, .. FileFindings.All, .. JobFolderFindings.All, .. VerifyFindings.All, .. RunLogFindings.All,
+        .. DescriptionFindings.All,
+        .. NeedleFindings.All,
+        .. ShapeFindings.All,
+        .. WettingFindings.All,
+        .. InspectionFindings.All,
+        .. LimitFindings.All,
+        .. JointFindings.All,
+        .. CalibrationFindings.All,
+        .. SurveyFindings.All,
+        .. PrinterFindings.All,
+        .. StrengthFindings.All,
+        .. SeaFindings.All,
+        .. HabitatFindings.All,
+        .. FileFindings.All,
+        .. JobFolderFindings.All,
+        .. VerifyFindings.All,
+        .. RunLogFindings.All,
+        .. MeasurementFindings.All,
+        .. SurveyFileFindings.All,
     ];
 
     /// <summary>The kind with a code, or null.</summary>

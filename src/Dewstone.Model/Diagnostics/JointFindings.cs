@@ -20,11 +20,11 @@ public static class JointFindings
 
     /// <summary>A layer watered in two goes with more than its window between.</summary>
     public static FindingKind SplitLayer { get; } = new(
-        "DW3042", Severity.Error, "Layer watered in two goes",
-        "Part of a layer was watered before the stop and the rest is to be watered after the layer's window. The model stops the water of a layer as a whole; it cannot follow water that is given after that.",
-        "What is predicted for this layer is not to be relied on, and a cold joint stands upright in it.",
-        "Scrap the bin, or have it judged and release the finding.",
-        Source: "limit of the model; common practice, no source");
+        "DW3042", Severity.Warning, "Layer watered in two goes",
+        "Part of a layer was watered before the stop and the rest is watered after the window of the first part. What the first part wetted has set by then and is a wall to the water of the second.",
+        "A cold joint stands upright in the layer: no water crosses it, and the two parts may not bind. The strength across it is not computed.",
+        "Have it judged by licensed practice before the unit is lifted; lay slings so that the joint is not pulled; or scrap the bin.",
+        Source: "common practice, no source");
 
     /// <summary>Whose rest the job is.</summary>
     public static FindingKind Resumed { get; } = new(

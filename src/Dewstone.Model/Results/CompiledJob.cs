@@ -46,6 +46,12 @@ public sealed record CompiledJob
     /// <summary>How strong it is and how it hangs; null when nothing hardened, when the mix's rule does not hold, or for a job simulated again from its tables alone.</summary>
     public StrengthReport? Strength { get; init; }
 
+    /// <summary>How it stands at its site; null without a site, with absurd figures of it, or for a job simulated again from its tables alone.</summary>
+    public StabilityReport? Sea { get; init; }
+
+    /// <summary>What it offers as a place to live; null when nothing hardened, or for a job simulated again from its tables alone.</summary>
+    public HabitatReport? Habitat { get; init; }
+
     /// <summary>How it comes out when its inputs are not as assumed; null when no trials were asked for.</summary>
     public TrialsReport? Trials { get; init; }
 

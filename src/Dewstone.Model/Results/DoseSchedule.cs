@@ -11,4 +11,7 @@ public sealed class DoseSchedule
 
     /// <summary>How long the pump of a position runs, s: its delivered volume over its needle's flow; index order of the lattice; 0 where the dose is 0.</summary>
     public required double[] PumpSeconds { get; init; }
+
+    /// <summary>When the machine went on after a stop, s; null when it never stood.</summary>
+    public double? ResumedSeconds { get; set; }
 }

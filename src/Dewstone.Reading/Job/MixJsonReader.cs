@@ -30,7 +30,10 @@ internal static class MixJsonReader
         Strength = json.Optional("strength", Strength),
         ReuseLimit = json.Has("reuse_limit") ? json.Whole("reuse_limit") : null,
         Uncertainty = json.Optional(
-            "uncertainty", spread => new MixUncertainty(spread.Number("diffusivity"), spread.Number("threshold"), spread.Number("loose_density"))),
+            "uncertainty", spread => new MixUncertainty(spread.Number("diffusivity"), spread.Number("threshold"), spread.Number("loose_density"))
+            {
+                Correlation = spread.Has("correlation") ? Correlation(spread["correlation"]) : null,
+            }),
     };
 
     public static Tonight Tonight(JsonPlace json) => new()
@@ -41,6 +44,9 @@ internal static class MixJsonReader
         LiquidTemperature = Celsius(json, "liquid_temperature_degc"),
         CuringTemperature = Celsius(json, "curing_temperature_degc"),
     };
+
+    private static MixCorrelation Correlation(JsonPlace json) =>
+        new(json.Number("diffusivity_threshold"), json.Number("diffusivity_loose_density"), json.Number("threshold_loose_density"));
 
     private static Liquid Liquid(JsonPlace json) => new()
     {

@@ -16,6 +16,7 @@ internal static class SiteJsonReader
         Forces = new ForceCoefficients(json["forces"].Number("drag"), json["forces"].Number("inertia"), json["forces"].Number("lift")),
         Safety = new SafetyFactors(json["safety"].Number("sliding"), json["safety"].Number("overturning"), json["safety"].Number("bearing")),
         Clearance = json.OptionalLength("clearance_m"),
+        Permit = json.Has("permit") ? Permit(json["permit"]) : null,
         Animals = json.Optional("animals", animals => new ShelterAnimals(animals.Length("sheltered_body_depth_m"), animals.Length("predator_body_depth_m"))),
     };
 
@@ -51,5 +52,11 @@ internal static class SiteJsonReader
         EffectiveWeight = new UnitWeight(json.Number("effective_weight_n_m3")),
         Grain = json.OptionalLength("grain_m"),
         Slope = new Angle(json.Number("slope_deg")),
+        Method = json.Has("bearing")
+            ? json.Word("bearing", ("terzaghi", BearingMethod.Terzaghi), ("meyerhof", BearingMethod.Meyerhof), ("vesic", BearingMethod.Vesic))
+            : BearingMethod.Least,
     };
+
+    private static PermitRules Permit(JsonPlace json) =>
+        new(json.OptionalNumber("height_share"), json.OptionalLength("least_depth_m"), json.Text("source"));
 }

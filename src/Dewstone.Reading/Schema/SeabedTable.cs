@@ -26,9 +26,14 @@ internal static class SeabedTable
     private static readonly KeyOf<Angle> Slope =
         Key.May("slope", Forms.AngleOf("0 deg", "45 deg", "0 deg"), "slope from the horizontal", fallback: "0 deg", starter: true);
 
+    private static readonly KeyOf<BearingMethod> Method =
+        Key.May("bearing", new WordForm<BearingMethod>(
+            ("least", BearingMethod.Least), ("terzaghi", BearingMethod.Terzaghi), ("meyerhof", BearingMethod.Meyerhof), ("vesic", BearingMethod.Vesic)),
+            "method by which it is judged whether sand bears the unit", fallback: "least");
+
     /// <summary>Seabed.</summary>
     public static readonly TableForm<SeabedSoil> Table =
-        new("a seabed", [Soil, Friction, FrictionAngle, UndrainedStrength, EffectiveWeight, Grain, Slope],
+        new("a seabed", [Soil, Friction, FrictionAngle, UndrainedStrength, EffectiveWeight, Grain, Slope, Method],
         bound => new SeabedSoil
         {
             Soil = bound.Get(Soil),
@@ -38,6 +43,7 @@ internal static class SeabedTable
             EffectiveWeight = bound.Get(EffectiveWeight),
             Grain = bound.Maybe(Grain),
             Slope = bound.Get(Slope),
+            Method = bound.Get(Method),
         },
         ways: [Way.When(Soil, "sand", FrictionAngle), Way.When(Soil, "clay", UndrainedStrength)]);
 }

@@ -1,4 +1,5 @@
 using Dewstone.Model.Description;
+using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Quantities;
 using Dewstone.Reading.Binding;
 using Dewstone.Reading.Quantities;
@@ -90,7 +91,30 @@ internal static class SettingTables
     private static readonly KeyOf<double> OfThreshold = Key.May("threshold", Forms.Share, "of the water/cement that sets", "5 %", "0 %");
     private static readonly KeyOf<double> OfLooseDensity = Key.May("loose_density", Forms.Share, "of the loose density", "2 %", "0 %");
 
+    private static readonly KeyOf<double> DiffusivityThreshold =
+        Key.May("diffusivity_threshold", new NumberForm(-1, 1, "0.4"), "of diffusivity and threshold", fallback: "0");
+
+    private static readonly KeyOf<double> DiffusivityDensity =
+        Key.May("diffusivity_loose_density", new NumberForm(-1, 1, "-0.9"), "of diffusivity and loose density", fallback: "0");
+
+    private static readonly KeyOf<double> ThresholdDensity =
+        Key.May("threshold_loose_density", new NumberForm(-1, 1, "-0.2"), "of threshold and loose density", fallback: "0");
+
+    private static readonly TableForm<MixCorrelation> Correlation = new("correlations", [DiffusivityThreshold, DiffusivityDensity, ThresholdDensity],
+        bound => new MixCorrelation(bound.Get(DiffusivityThreshold), bound.Get(DiffusivityDensity), bound.Get(ThresholdDensity)));
+
+    private static readonly KeyOf<MixCorrelation> Together =
+        Key.May("correlation", Correlation, "how the errors of two figures go together, as a calibration finds it");
+
     /// <summary>Uncertainty.</summary>
-    public static readonly TableForm<MixUncertainty> Uncertainty = new("an uncertainty", [OfDiffusivity, OfThreshold, OfLooseDensity],
-        bound => new MixUncertainty(bound.Get(OfDiffusivity), bound.Get(OfThreshold), bound.Get(OfLooseDensity)));
+    public static readonly TableForm<MixUncertainty> Uncertainty = new("an uncertainty", [OfDiffusivity, OfThreshold, OfLooseDensity, Together],
+        bound => new MixUncertainty(bound.Get(OfDiffusivity), bound.Get(OfThreshold), bound.Get(OfLooseDensity)) { Correlation = bound.MaybeOf(Together) },
+        bound =>
+        {
+            if (bound.Has(Together, out MixCorrelation? correlation) && correlation.Factor() is null)
+            {
+                bound.Report(MeasurementFindings.Contradiction, Together.Name, "no three figures can have these correlations together",
+                    "copy all three from one calibration");
+            }
+        });
 }

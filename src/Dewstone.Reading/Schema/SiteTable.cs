@@ -89,6 +89,17 @@ internal static class SiteTable
         bound => new ShelterAnimals(bound.Get(Sheltered), bound.Get(Predator)),
         bound => Rules.InOrder(bound, Sheltered, Predator));
 
+    private static readonly KeyOf<double> HeightShare =
+        Key.May("height_share", Forms.ShareOf("1 %", "100 %", "50 %"), "greatest height of a unit over the depth at low water");
+    private static readonly KeyOf<Length> LeastDepth =
+        Key.May("least_depth", Forms.Length("0 m", "100 m", "3.66 m"), "least depth at low water in which units may stand");
+    private static readonly KeyOf<string> Source =
+        Key.May("source", new TextForm("the permit or rule, up to 200 characters", "permit 12-345", 200), "where the rules come from");
+
+    private static readonly TableForm<PermitRules> PermitTable = new("a permit", [HeightShare, LeastDepth, Source],
+        bound => new PermitRules(
+            bound.Maybe(HeightShare), bound.Maybe(LeastDepth), bound.MaybeOf(Source) ?? ""));
+
     private static readonly KeyOf<string> Name = Key.Must("name", Forms.Name, "name for people", "Wrackline shoal");
     private static readonly KeyOf<SiteWater> Water = Key.Must("water", WaterTable, "water levels and what the water is like");
     private static readonly KeyOf<DesignWave> Wave = Key.Must("wave", WaveTable, "design wave");
@@ -100,10 +111,12 @@ internal static class SiteTable
         Key.May("safety", SafetyTable, "least factors of safety", "{sliding: 1.3, overturning: 1.5, bearing: 2.5}");
     private static readonly KeyOf<Length> Clearance =
         Key.May("clearance", Forms.Length("0 m", "100 m", "1.83 m"), "least water over the unit at low water", starter: true);
+    private static readonly KeyOf<PermitRules> Permit =
+        Key.May("permit", PermitTable, "what the permit allows", "{height_share: 50 %, least_depth: 3.66 m, source: permit 12-345}");
     private static readonly KeyOf<ShelterAnimals> Animals = Key.May("animals", AnimalsTable, "whom it should shelter, and from whom");
 
     /// <summary>A site.</summary>
-    public static readonly TableForm<Site> Table = new("a site", [Name, Water, Wave, Current, Seabed, Forces, Safety, Clearance, Animals],
+    public static readonly TableForm<Site> Table = new("a site", [Name, Water, Wave, Current, Seabed, Forces, Safety, Clearance, Permit, Animals],
         bound => new Site
         {
             Name = bound.Get(Name),
@@ -116,6 +129,7 @@ internal static class SiteTable
             Safety =
                 bound.MaybeOf(Safety) ?? new SafetyFactors(Sliding.FallbackValue(), Overturning.FallbackValue(), Bearing.FallbackValue()),
             Clearance = bound.Maybe(Clearance),
+            Permit = bound.MaybeOf(Permit),
             Animals = bound.MaybeOf(Animals),
         });
 

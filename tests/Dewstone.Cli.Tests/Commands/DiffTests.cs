@@ -20,6 +20,17 @@ public sealed class DiffTests : IDisposable
         Assert.Equal($"{yard.UnitFile} and {same}: no difference\n", answer.Output);
     }
 
+    [Theory]
+    [InlineData("oyster-step")]
+    [InlineData("tide-sill")]
+    [InlineData("wrack-block")]
+    public async Task Example_against_itself_is_no_difference(string unit)
+    {
+        string file = Repository.Path("examples", "wrackline-bay", "units", $"{unit}.unit.yaml");
+        Words.Answer answer = await Words.Run("diff", file, file, "--cells", "4", "--quiet");
+        Assert.Equal((ExitCode.Done, $"{file} and {file}: no difference\n"), (answer.Code, answer.Output));
+    }
+
     [Fact]
     public async Task Millimetre_of_a_tunnel_shows_in_the_wanted_solid_at_its_layers_only()
     {

@@ -26,6 +26,9 @@ public sealed class UsageTests
     [InlineData("Option '--printer' is required", "limits", "--mix", "a.mix.yaml")]
     [InlineData("Option '--mix' is required", "limits", "--printer", "a.printer.yaml")]
     [InlineData("--water-cement takes a number from 0.1 to 2, such as 0.55, not '0,6'", "limits", "--mix", "a", "--printer", "b", "--water-cement", "0,6")]
+    [InlineData("try: dewstone calibrate needles --help", "calibrate", "needles", "a.csv")]
+    [InlineData("Option '--mix' is required", "calibrate", "mix", "a.csv", "-o", "b.mix.yaml")]
+    [InlineData("--exponent takes a whole number from 1 to 12 or scan, not '0'", "calibrate", "mix", "a.csv", "--mix", "a", "-o", "b", "--exponent", "0")]
     [InlineData("bake", "bake")]
     public async Task Words_that_cannot_be_carried_out_end_with_2_and_one_message(string message, params string[] words)
     {
@@ -41,6 +44,8 @@ public sealed class UsageTests
     [InlineData("check")]
     [InlineData("limits")]
     [InlineData("resume")]
+    [InlineData("calibrate")]
+    [InlineData("survey")]
     [InlineData("explain")]
     [InlineData("new")]
     [InlineData("schema")]

@@ -14,7 +14,7 @@ public sealed class BlockedNeedleCheckTests
     private const int Cells = 4;
 
     // A solid box of 400 x 400 x 300 mm that hardens wholly, except what a test leaves loose.
-    private static IReadOnlyList<Diagnostic> Check(Func<Point3, bool> loose, ReefUnit unit, params (int Column, int Row)[] blocked)
+    internal static IReadOnlyList<Diagnostic> Check(Func<Point3, bool> loose, ReefUnit unit, params (int Column, int Row)[] blocked)
     {
         JobDescription job = Samples.Job(unit) with
         {
@@ -53,7 +53,7 @@ public sealed class BlockedNeedleCheckTests
         return BlockedNeedleCheck.Check(job, shape, place.Placement!, place.Lattice!, target, moisture);
     }
 
-    private static ReefUnit Box => Samples.Box(0.4, 0.4, 0.3) with
+    internal static ReefUnit Box => Samples.Box(0.4, 0.4, 0.3) with
     {
         Tunnels =
         [

@@ -1,6 +1,7 @@
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Wetting;
 using Dewstone.Model.Description;
@@ -39,7 +40,7 @@ public sealed class DoseSolverTests
     {
         BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
         OpeningPassages passages = new(ReefShapeBuilder.Build(job.Unit).Shape, Place(job, 8).Placement!, SolidField.Of(target, Two));
-        return passages.Measure(SolidField.Of(moisture, bed.SurfaceExponent, bed.Law.Residual, Two), Two)[0].Clear.LossMetres;
+        return passages.Measure(SolidField.Of(HardenedSurface.Of(moisture, bed.Law, Two), Two), Two)[0].Clear.LossMetres;
     }
 
     internal static (TargetField Target, MoistureResult Moisture, SurfaceDeviationReport Surface, SolidSummary Solid) Judge(JobDescription job, DosePlan doses)
@@ -51,9 +52,9 @@ public sealed class DoseSolverTests
         (_, DoseSchedule schedule) = TimelineBuilder.Build(job, place.Lattice!, doses);
         BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
         MoistureResult moisture = WettingSolver.Solve(WettingProblem.Of(doses, place.Cells!, schedule, bed), Two, null, cancellation);
-        SurfaceDeviationReport surface = SurfaceDeviation.Measure(
-            shape, place.Placement!, target, moisture, bed.SurfaceExponent, bed.Law.Residual, Two);
-        return (target, moisture, surface, SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement));
+        HardenedSurface hardened = HardenedSurface.Of(moisture, bed.Law, Two);
+        SurfaceDeviationReport surface = SurfaceDeviation.Measure(shape, place.Placement!, target, moisture, hardened, Two);
+        return (target, moisture, surface, SolidMeasure.Measure(target, moisture, hardened, job.Unit.Require.WaterCement));
     }
 
     private static JobDescription RandomJob(int seed)

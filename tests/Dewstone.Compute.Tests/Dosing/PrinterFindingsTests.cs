@@ -10,7 +10,7 @@ public sealed class PrinterFindingsTests
 {
     private static readonly Printer Yard = Samples.YardPrinter();
 
-    private static Diagnostic[] Place(ReefUnit? unit = null, Printer? printer = null, DryMix? mix = null, NeedleTable? needles = null, int cells = 4) =>
+    internal static Diagnostic[] Place(ReefUnit? unit = null, Printer? printer = null, DryMix? mix = null, NeedleTable? needles = null, int cells = 4) =>
         [.. Placer.Place(Samples.Job(unit ?? Samples.Box(0.3, 0.3, 0.2), mix, printer, needles), cells).Findings];
 
     private static Diagnostic Only(Diagnostic[] findings, string code)

@@ -2,6 +2,7 @@ using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Estimation;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Wetting;
 using Dewstone.Model.Description;
@@ -27,7 +28,7 @@ public sealed class WholeFlowTests
         BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
         MoistureResult moisture = WettingSolver.Solve(
             WettingProblem.Of(dosed.Doses, placed.Cells!, schedule, bed), new Parallelism(2), null, default);
-        SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
+        SolidSummary solid = SolidMeasure.Measure(target, moisture, HardenedSurface.Of(moisture, bed.Law, new Parallelism(2)), job.Unit.Require.WaterCement);
         return new Outcome(placed, target, dosed, timeline, moisture, solid, Estimator.Estimate(job, placed.Lattice!, solid, dosed.Doses, timeline));
     }
 

@@ -1,6 +1,7 @@
 using CsCheck;
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Estimation;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;

@@ -1,3 +1,5 @@
+using Dewstone.Compute.Numerics;
+using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
@@ -30,6 +32,10 @@ internal static class FrontFields
             Point3 centre = grid.Centre(i % grid.Nx, i / grid.Nx % grid.Ny, i / (grid.Nx * grid.Ny));
             return Threshold * Math.Clamp(1.0 - 0.5 * distance(centre) / grid.CellMetres, 0.0, 2.0);
         });
+
+    /// <summary>The surface of such moisture: the law's exponent 2 makes the level field go straight with the content.</summary>
+    public static HardenedSurface Surface(MoistureResult moisture) =>
+        HardenedSurface.Of(moisture, new PowerLaw { AtSaturation = new Diffusivity(3.2e-6), Exponent = 2 }, new Parallelism(1));
 
     /// <summary>Signed distance to a ball.</summary>
     public static double Ball(Point3 p, Point3 centre, double radius)

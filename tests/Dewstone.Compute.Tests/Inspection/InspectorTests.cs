@@ -1,5 +1,6 @@
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Tests.Geometry;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
@@ -14,13 +15,13 @@ public sealed class InspectorTests
 {
     private static readonly Size3 Box = new(0.3, 0.3, 0.3);
 
-    private static ReefUnit Plain => SampleUnits.Plain(0.3, 0.3, 0.3);
+    internal static ReefUnit Plain => SampleUnits.Plain(0.3, 0.3, 0.3);
 
     private static FormedCavity Pit(double diameter, double top = 0.3) =>
         SampleUnits.Hollow("pit", SampleUnits.Ball(0.15, 0.15, top - 0.4 * diameter, diameter));
 
     /// <summary>Inspects a unit whose hardened surface is the drawn one changed by a rule of place and distance.</summary>
-    private static InspectionReport Inspect(ReefUnit unit, Func<Point3, double, double>? change = null, int threads = 2)
+    internal static InspectionReport Inspect(ReefUnit unit, Func<Point3, double, double>? change = null, int threads = 2)
     {
         JobDescription job = Samples.Job(unit);
         ReefShape shape = SampleUnits.Shape(unit);
@@ -33,14 +34,15 @@ public sealed class InspectorTests
             double drawn = shape.SignedDistance(inUnit);
             return change is null ? drawn : change(inUnit, drawn);
         });
+        HardenedSurface surface = FrontFields.Surface(moisture);
         return Inspector.Inspect(
-            job, shape, placement, target, moisture, SolidMeasure.Measure(target, moisture, unit.Require.WaterCement), 1, new Parallelism(threads),
+            job, shape, placement, target, moisture, surface, SolidMeasure.Measure(target, moisture, surface, unit.Require.WaterCement), new Parallelism(threads),
             TestContext.Current.CancellationToken);
     }
 
     private static Diagnostic One(InspectionReport report, string code) => Assert.Single(report.Findings, finding => finding.Code == code);
 
-    private static ReefUnit Tunnelled(double clear) => Plain with
+    internal static ReefUnit Tunnelled(double clear) => Plain with
     {
         Tunnels = [SampleUnits.Straight("way", Axis.X, new Point3(0, 0.15, 0.15), SampleUnits.Round(0.12)) with { Clear = new Length(clear) }],
     };

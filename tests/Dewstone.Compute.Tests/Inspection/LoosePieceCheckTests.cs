@@ -11,10 +11,10 @@ public sealed class LoosePieceCheckTests
     private static readonly Size3 Box = new(0.2, 0.2, 0.2);
 
     /// <summary>A box with a hollow ball of 120 mm in it, and in that a ball of a diameter.</summary>
-    private static PredictedSolid Rattle(double diameter) => Moulds.Solid(Box, p => Math.Min(
+    internal static PredictedSolid Rattle(double diameter) => Moulds.Solid(Box, p => Math.Min(
         Math.Max(Moulds.Block(p, 0, 0, 0, 0.2, 0.2, 0.2), -Moulds.Ball(p, 0.1, 0.1, 0.1, 0.12)), Moulds.Ball(p, 0.1025, 0.1025, 0.0825, diameter)));
 
-    private static Checked<LoosePiecesReport> Check(PredictedSolid solid, int? most) =>
+    internal static Checked<LoosePiecesReport> Check(PredictedSolid solid, int? most) =>
         LoosePieceCheck.Check(Moulds.Job(new Requirements { MaxLoosePieces = most }), solid);
 
     /// <summary>A ball of radius 5.05 cells about a cell's centre holds 515 centres (lattice points in a ball of radius 5: exact count, OEIS A000605, from memory).</summary>

@@ -28,7 +28,7 @@ internal static class Moulds
         UnitPlacement placement = Placement(box);
         MoistureResult moisture = FrontFields.Moisture(Grid(box), p => distance(placement.ToUnit(p)));
         return new PredictedSolid(
-            moisture, SolidField.Of(moisture, 1, 0.0, new Parallelism(threads)), placement, new Density(1700.0), new Parallelism(threads));
+            moisture, SolidField.Of(FrontFields.Surface(moisture), new Parallelism(threads)), placement, new Density(1700.0), new Parallelism(threads));
     }
 
     public static JobDescription Job(Requirements require, ReefUnit? unit = null) =>

@@ -11,11 +11,11 @@ public sealed class NeckCheckTests
 {
     private static readonly Size3 Box = new(0.3, 0.2, 0.2);
 
-    private static Checked<WallReport> Check(Func<Point3, double> distance, double? wall) => NeckCheck.Check(
+    internal static Checked<WallReport> Check(Func<Point3, double> distance, double? wall) => NeckCheck.Check(
         Moulds.Job(new Requirements { MinWall = wall is { } w ? new Length(w) : null }), Moulds.Solid(Box, distance));
 
     /// <summary>A plate with all edges rounded by a radius: a block less the radius, grown by it again.</summary>
-    private static double Plate(Point3 p, double thickness, double rounding, double low)
+    internal static double Plate(Point3 p, double thickness, double rounding, double low)
     {
         double r = rounding;
         return Moulds.Block(p, r, r, low + r, 0.3 - r, 0.2 - r, low + thickness - r) - r;

@@ -33,7 +33,7 @@ public sealed class OpeningPassagesTests
                 return Math.Min(shape.SignedDistance(inUnit) - grown, Math.Max(plug, FrontFields.Ball(inUnit, new Point3(box.X / 2.0, at.Y, at.Z), 0.1)));
             });
         OpeningPassages passages = new(shape, placement, SolidField.Of(target, Two));
-        return Assert.Single(passages.Measure(SolidField.Of(moisture, 1, 0.0, Two), Two)).Clear;
+        return Assert.Single(passages.Measure(SolidField.Of(FrontFields.Surface(moisture), Two), Two)).Clear;
     }
 
     /// <summary>17 cells wide, its centre line through cell centres.</summary>

@@ -10,7 +10,7 @@ public sealed class RequirementCheckTests
 {
     private static readonly ReefUnit Plain = Samples.Box(0.9, 0.9, 0.9);
 
-    private static SolidSummary Solid(double match = 0.9, double? share = 0.97, double hardened = 0.5) => new()
+    internal static SolidSummary Solid(double match = 0.9, double? share = 0.97, double hardened = 0.5) => new()
     {
         TargetCubicMetres = 0.5,
         HardenedCubicMetres = hardened,
@@ -47,7 +47,7 @@ public sealed class RequirementCheckTests
         SecondsByAction = [],
     };
 
-    private static RequirementReport Check(Requirements require, SolidSummary? solid = null, double lift = 1000) =>
+    internal static RequirementReport Check(Requirements require, SolidSummary? solid = null, double lift = 1000) =>
         RequirementCheck.Check(Samples.Job(Plain with { Require = require }), solid ?? Solid(), Masses(lift));
 
     private static void AssertOne(RequirementReport report, string code, string keyPath)

@@ -29,8 +29,8 @@ public sealed class SurfaceDeviationTests
         CellGrid grid = FrontFields.Grid(40, 40, 40, Cell);
         (ReefShape shape, UnitPlacement placement, TargetField target) = Placed(
             SampleUnits.Plain(0.1, 0.1, 0.1) with { Rounding = new Length(0.05) }, grid, new Point3(0.05, 0.05, 0.05));
-        return SurfaceDeviation.Measure(
-            shape, placement, target, FrontFields.Moisture(grid, p => FrontFields.Ball(p, Middle, radius)), 1, 0.0, new Parallelism(threads));
+        MoistureResult moisture = FrontFields.Moisture(grid, p => FrontFields.Ball(p, Middle, radius));
+        return SurfaceDeviation.Measure(shape, placement, target, moisture, FrontFields.Surface(moisture), new Parallelism(threads));
     }
 
     /// <summary>A block of 120 mm with loose mix in a cube of some cells, at a depth of its nearest wall under the faces.</summary>
@@ -52,7 +52,7 @@ public sealed class SurfaceDeviationTests
             }
         }
 
-        return SurfaceDeviation.Measure(shape, placement, target, moisture, 1, 0.0, Two);
+        return SurfaceDeviation.Measure(shape, placement, target, moisture, FrontFields.Surface(moisture), Two);
     }
 
     [Theory]
@@ -88,7 +88,7 @@ public sealed class SurfaceDeviationTests
             SampleUnits.Plain(0.12, 0.1, 0.11), grid, new Point3(0.02, 0.02, 0.02));
         MoistureResult moisture = FrontFields.Moisture(grid, p => shape.SignedDistance(placement.ToUnit(p)));
 
-        SurfaceDeviationReport report = SurfaceDeviation.Measure(shape, placement, target, moisture, 1, 0.0, Two);
+        SurfaceDeviationReport report = SurfaceDeviation.Measure(shape, placement, target, moisture, FrontFields.Surface(moisture), Two);
 
         Assert.InRange(report.MeanMetres, 0.0, 0.1 * Cell);
         Assert.InRange(Math.Abs(report.SignedMeanMetres), 0.0, 0.1 * Cell);

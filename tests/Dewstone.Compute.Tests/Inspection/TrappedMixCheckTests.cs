@@ -11,7 +11,7 @@ public sealed class TrappedMixCheckTests
     private static readonly Size3 Box = new(0.2, 0.2, 0.2);
 
     /// <summary>A block of 200 mm with a hollow of 80 mm in its middle, and a hole of a diameter from it to the top; none at 0.</summary>
-    private static Checked<TrappedMixReport> Check(double hole, double? mostKilograms = null, double hollow = 0.08) => TrappedMixCheck.Check(
+    internal static Checked<TrappedMixReport> Check(double hole, double? mostKilograms = null, double hollow = 0.08) => TrappedMixCheck.Check(
         Moulds.Job(new Requirements { MaxTrappedMix = mostKilograms is { } m ? new Mass(m) : null }),
         Moulds.Solid(Box, p =>
         {

@@ -9,9 +9,9 @@ namespace Dewstone.Compute.Tests.Inspection;
 
 public sealed class WaterCheckTests
 {
-    private static readonly PlacementResult Placed = Placer.Place(Samples.Job(Samples.Box(0.1, 0.1, 0.1)), 2);
+    internal static readonly PlacementResult Placed = Placer.Place(Samples.Job(Samples.Box(0.1, 0.1, 0.1)), 2);
 
-    private static IReadOnlyList<Diagnostic> Check(MoistureResult moisture) => WaterCheck.Check(Placed.Placement!, Placed.Lattice!, moisture);
+    internal static IReadOnlyList<Diagnostic> Check(MoistureResult moisture) => WaterCheck.Check(Placed.Placement!, Placed.Lattice!, moisture);
 
     [Theory]
     [InlineData(false)]

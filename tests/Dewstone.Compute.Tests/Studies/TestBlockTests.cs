@@ -82,7 +82,7 @@ public sealed class TestBlockTests
 
     private static BlockFrame Frame(Axis axis) => new(axis, Samples.YardPrinter().Grid, 0.025);
 
-    // A field whose front value is 1 + the rule in the block's box, 0 outside it; two pitches of margin.
+    // A field whose level is the rule in the block's box, at most 2, and -1 outside it; two pitches of margin.
     private static WettedBlock Wetted(ReefUnit unit, Func<Point3, double> rule)
     {
         Size3 box = unit.OuterBox;
@@ -102,7 +102,7 @@ public sealed class TestBlockTests
         {
             Point3 p = grid.Centre(i % grid.Nx, i / grid.Nx % grid.Ny, i / (grid.Nx * grid.Ny)) - Corner;
             bool inside = p.X > 0 && p.Y > 0 && p.Z > 0 && p.X < box.X && p.Y < box.Y && p.Z < box.Z;
-            return inside ? threshold * Math.Pow(Math.Max(0.0, 1.0 + rule(p)), 1.0 / Bed.SurfaceExponent) : 0.0;
+            return inside ? threshold * Math.Pow(Math.Max(0.0, 1.0 + rule(p)), 1.0 / (Bed.Law.Exponent - 1)) : 0.0;
         });
         return new WettedBlock(moisture, Corner, Bed);
     }

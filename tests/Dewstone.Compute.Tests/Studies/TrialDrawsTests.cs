@@ -46,6 +46,30 @@ public sealed class TrialDrawsTests
         }
     }
 
+    /// <summary>
+    /// Correlations asked for come out of 400 draws to three standard errors of a correlation, (1 - r^2)/sqrt(400) (large samples; Fisher 1915), and each
+    /// figure keeps its own spread.
+    /// </summary>
+    [Fact]
+    public void Calibrated_mix_is_drawn_with_its_correlations()
+    {
+        JobDescription job = TriedJob.Job();
+        TrialSpreads spreads = TriedJob.Question(job, Trials).Spreads with { Correlation = new MixCorrelation(0.4, -0.9, -0.2) };
+        TrialSetting[] drawn = Draw(job, spreads);
+        double[] diffusivity = [.. drawn.Select(setting => Math.Log(setting.Job.Mix.Wetting.AtSaturation.SquareMetresPerSecond))];
+        double[] threshold = [.. drawn.Select(setting => Math.Log(setting.Job.Mix.Hardening.WaterCement))];
+        double[] density = [.. drawn.Select(setting => Math.Log(setting.Job.LooseDensity.KilogramsPerCubicMetre))];
+        foreach ((double expected, double[] a, double[] b) in new[] { (0.4, diffusivity, threshold), (-0.9, diffusivity, density), (-0.2, threshold, density) })
+        {
+            (double meanA, double deviationA) = Of(a);
+            (double meanB, double deviationB) = Of(b);
+            Assert.Equal(expected, a.Zip(b, (x, y) => (x - meanA) * (y - meanB)).Average() / (deviationA * deviationB), 3.0 * (1.0 - expected * expected) / 20.0);
+        }
+
+        Assert.Equal(0.05, Of(threshold).Deviation, 0.005);
+        Assert.Equal(0.02, Of(density).Deviation, 0.002);
+    }
+
     [Fact]
     public void Bed_measured_tonight_is_taken_as_measured()
     {

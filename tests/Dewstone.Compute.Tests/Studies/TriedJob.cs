@@ -2,6 +2,7 @@ using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Estimation;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Compute.Studies;
 using Dewstone.Compute.Wetting;
@@ -56,7 +57,8 @@ internal static class TriedJob
         (Timeline timeline, DoseSchedule schedule) = TimelineBuilder.Build(job, lattice, doses);
         BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
         MoistureResult moisture = WettingSolver.Solve(WettingProblem.Of(doses, grid, schedule, bed), two, null, token);
-        SolidSummary solid = SolidMeasure.Measure(target, moisture, job.Unit.Require.WaterCement);
+        HardenedSurface surface = HardenedSurface.Of(moisture, bed.Law, two);
+        SolidSummary solid = SolidMeasure.Measure(target, moisture, surface, job.Unit.Require.WaterCement);
         return new TrialsQuestion
         {
             Job = job,
@@ -68,7 +70,7 @@ internal static class TriedJob
             Requirements =
             [
                 .. RequirementCheck.Check(job, solid, Estimator.Estimate(job, lattice, solid, doses, timeline)).Results,
-                .. Inspector.Inspect(job, shape, placement, target, moisture, solid, bed.SurfaceExponent, two, token).Requirements,
+                .. Inspector.Inspect(job, shape, placement, target, moisture, surface, solid, two, token).Requirements,
             ],
             Trials = trials,
             Spreads = spreads ?? TrialSpreads.Of(job),

@@ -132,7 +132,6 @@ public sealed class WettingSolverTests
         Assert.Equal(0.383947, bed.Porosity, 1e-6);
         Assert.Equal(0.903405, bed.Porosity * 1000.0 / bed.BinderKilogramsPerCubicMetre, 1e-6);
         Assert.Equal(0.0935, bed.ThresholdContent, 1e-12);
-        Assert.Equal(3, bed.SurfaceExponent);
     }
 
     private static void AssertRefused(WettingProblem problem, string text) => Assert.Contains(text, Assert.Throws<ArgumentException>(() =>

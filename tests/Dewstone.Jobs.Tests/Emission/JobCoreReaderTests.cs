@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using Dewstone.Jobs.Emission;
+using Dewstone.Model.Description;
 using Dewstone.Model.Results;
 using Dewstone.Reading.Job;
 
@@ -30,6 +31,16 @@ public sealed class JobCoreReaderTests
         Assert.Equal(job.Moisture.Porosity, core.Porosity);
         Assert.Equal(["doses/layer-002.csv", "doses/layer-003.csv"], core.DoseTables.Select(table => table.Path));
         Assert.Equal(JobCoreEmitter.DesignOf(job.Description.Unit), JobCoreEmitter.DesignOf(core.Description.Unit));
+    }
+
+    [Fact]
+    public void Correlations_of_a_calibrated_mix_are_kept()
+    {
+        CompiledJob job = Samples.Job();
+        DryMix mix = job.Description.Mix with { Uncertainty = new MixUncertainty(0.03, 0.01, 0.005) { Correlation = new MixCorrelation(0.4, -0.9, -0.2) } };
+        JobData data = JobDataEmitter.Emit(job with { Description = job.Description with { Mix = mix } }, Samples.Settings);
+        Assert.True(JobCoreReader.TryRead(data.Files[0].Bytes, out JobCore? core, out string fault), fault);
+        Assert.Equal(mix.Uncertainty, core!.Description.Mix.Uncertainty);
     }
 
     [Fact]

@@ -57,7 +57,7 @@ public sealed class SchemaTests
         Assert.False(JsonSchema.FromText(Stored("manifest").ToJsonString()).Evaluate(Element(manifest)).IsValid);
     }
 
-    public static TheoryData<string, CompiledJob> Jobs() => new() { { "plain", Samples.Job() }, { "full", Full() }, { "held", Samples.HeldJob() }, { "strong", StrongJob.Make() } };
+    public static TheoryData<string, CompiledJob> Jobs() => new() { { "plain", Samples.Job() }, { "full", Full() }, { "held", Samples.HeldJob() }, { "strong", StrongJob.Make() }, { "sea", SeaJobs.At(Samples.Job(), SeaJobs.Site with { Permit = new PermitRules(0.5, new Length(3.66), "permit 7") }) } };
 
     /// <summary>A job in which everything optional is there, in its other forms.</summary>
     private static CompiledJob Full()
@@ -86,7 +86,7 @@ public sealed class SchemaTests
             Strength = new StrengthLaw { Measured = [new MeasuredStrength(new Duration(604800.0), new Temperature(20.0), new Pressure(12.4e6))] },
             Wetting = new ExponentialLaw { AtSaturation = new Diffusivity(1.5e-5), Exponent = 8 },
         };
-        return job with { Trials = Samples.Trials(), Description = job.Description with { Site = site, Unit = unit, Mix = mix } };
+        return SeaJobs.At(job with { Trials = Samples.Trials(), Description = job.Description with { Unit = unit, Mix = mix } }, site);
     }
 
     private static IEnumerable<(string File, EmittedFile Written)> Files(CompiledJob job)

@@ -54,6 +54,15 @@ internal static class MixJson
             json.Number("diffusivity", uncertainty.Diffusivity);
             json.Number("threshold", uncertainty.Threshold);
             json.Number("loose_density", uncertainty.LooseDensity);
+            if (uncertainty.Correlation is { } correlation)
+            {
+                json.Object("correlation", () =>
+                {
+                    json.Number("diffusivity_threshold", correlation.DiffusivityThreshold);
+                    json.Number("diffusivity_loose_density", correlation.DiffusivityDensity);
+                    json.Number("threshold_loose_density", correlation.ThresholdDensity);
+                });
+            }
         });
     }
 

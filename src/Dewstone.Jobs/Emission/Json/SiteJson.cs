@@ -42,6 +42,10 @@ internal static class SiteJson
             json.Number("effective_weight_n_m3", site.Seabed.EffectiveWeight.NewtonsPerCubicMetre);
             json.Number("grain_m", site.Seabed.Grain?.Metres);
             json.Number("slope_deg", site.Seabed.Slope.Degrees);
+            if (site.Seabed.Method != BearingMethod.Least)
+            {
+                json.WriteString("bearing", MethodName(site.Seabed.Method));
+            }
         });
         json.Object("forces", () =>
         {
@@ -56,12 +60,30 @@ internal static class SiteJson
             json.Number("bearing", site.Safety.Bearing);
         });
         json.Number("clearance_m", site.Clearance?.Metres);
+        if (site.Permit is { } permit)
+        {
+            json.Object("permit", () =>
+            {
+                json.Number("height_share", permit.HeightShare);
+                json.Number("least_depth_m", permit.LeastDepth?.Metres);
+                json.WriteString("source", permit.Source);
+            });
+        }
+
         json.ObjectOrNull("animals", site.Animals, animals =>
         {
             json.Number("sheltered_body_depth_m", animals.Sheltered.Metres);
             json.Number("predator_body_depth_m", animals.Predator.Metres);
         });
     }
+
+    private static string MethodName(BearingMethod method) => method switch
+    {
+        BearingMethod.Terzaghi => "terzaghi",
+        BearingMethod.Meyerhof => "meyerhof",
+        BearingMethod.Vesic => "vesic",
+        _ => "least",
+    };
 
     private static string RuleName(DesignHeightRule rule) => rule switch
     {

@@ -1,3 +1,4 @@
+using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Jobs.Emission.Pictures.Plates;
 using Dewstone.Jobs.Emission.Pictures.Views;
@@ -20,7 +21,7 @@ internal static class PictureSet
     /// <param name="parallelism">Threads to use; no picture depends on them.</param>
     /// <param name="cancellation">Looked at before each picture.</param>
     /// <returns>The files, in a fixed order: growing picture, outside, cut open, voids, doubt where there are trials, plates from the lowest layer.</returns>
-    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, HardeningSurface surface, Parallelism parallelism, CancellationToken cancellation)
+    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation)
     {
         Body solid = new(SmoothedLevel.Of(surface, parallelism), surface.Grid, parallelism);
         ViewEmitter views = new(job, surface, solid, parallelism, cancellation);

@@ -33,6 +33,8 @@ internal static class ConditionsSection
                 difference.Usual is { } usual ? ReportFigures.Quantity(usual, Unit(difference)) : "–",
             ]));
         }
+
+        NeedleMap.Write(html, subject.Job);
     }
 
     private static string From(bool measured, string otherwise) => measured ? "measured tonight" : otherwise;

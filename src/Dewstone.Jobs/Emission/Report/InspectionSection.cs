@@ -118,7 +118,7 @@ internal static class InspectionSection
         }
     }
 
-    private static string Shown(string caption, int count) => count > MostPieces ? $"{caption}: the first {MostPieces} of {count}" : caption;
+    private static string Shown(string caption, int count) => count > MostPieces ? $"{caption}: the {MostPieces} largest of {count}" : caption;
 
     private static void Zones(HtmlWriter html, IReadOnlyList<SoundZone> zones)
     {

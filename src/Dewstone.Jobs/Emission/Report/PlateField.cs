@@ -1,6 +1,5 @@
 using System.Buffers.Binary;
 using Dewstone.Compute.Numerics;
-using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 
@@ -25,7 +24,7 @@ internal sealed record PlateField(GridShape Shape, CellSize Size, byte[] Packed)
     /// <param name="surface">Its predicted solid.</param>
     /// <param name="parallelism">Threads; no byte depends on them.</param>
     /// <returns>The finest fields that are light enough.</returns>
-    public static PlateField Of(CompiledJob job, HardeningSurface surface, Parallelism parallelism)
+    public static PlateField Of(CompiledJob job, HardenedSurface surface, Parallelism parallelism)
     {
         CellGrid grid = job.Moisture.Grid;
         for (int together = CoarseField.TogetherForAtMost(grid, MostCells); ; together++)

@@ -40,7 +40,14 @@ internal static class PlatesSection
         }
 
         html.Add($"</ul>");
-        html.Add($"""<figcaption>Plan at the needles' tips, seen from above, and two sections of the same solid. A click in the plan moves the sections, a click in a section goes to its layer; arrow keys turn the pages. {(job.Held ? "The job is held: no doses are shown." : "")}</figcaption>""");
+        html.Add($"""<div class="contact" role="group" aria-label="All layers, the lowest first">""");
+        for (int layer = 1; layer <= lattice.Layers; layer++)
+        {
+            html.Add($"""<button type="button" class="leaf" data-layer="{layer}"><canvas role="img" aria-label="plan of layer {layer}"></canvas><span aria-hidden="true">{layer}</span></button>""");
+        }
+
+        html.Add($"</div>");
+        html.Add($"""<figcaption>Plan at the needles' tips, seen from above, and two sections of the same solid. A click in the plan moves the sections, a click in a section, or on one of the small plans of all layers, goes to that layer; arrow keys turn the pages. {(job.Held ? "The job is held: no doses are shown." : "")}</figcaption>""");
         html.Add($"""<noscript><p>The plates need a script; the folder layers/ holds the same as pictures.</p></noscript></figure>""");
         PackedBytes.Write(html, "plate-field", field.Packed);
         if (!job.Held)

@@ -1,4 +1,6 @@
+using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
+using Dewstone.Jobs.Emission.Pictures.Plates;
 using Dewstone.Jobs.Emission.Pictures.Views;
 using Dewstone.Model.Results;
 using SixLabors.ImageSharp.PixelFormats;
@@ -25,6 +27,7 @@ internal static class ReportEmitter
         ("plates", "Plates", PlatesSection.Write),
         ("inspection", "Openings, walls and loose mix", InspectionSection.Write),
         ("strength", "Strength and lifting", StrengthSection.Write),
+        ("trials", "How sure it is", TrialsSection.Write),
         ("doses", "Doses", DosesSection.Write),
         ("materials", "Materials, time, carbon and cost", MaterialsSection.Write),
         ("conditions", "Tonight's conditions", ConditionsSection.Write),
@@ -36,9 +39,9 @@ internal static class ReportEmitter
     /// <param name="data">Its fingerprints.</param>
     /// <param name="fields">Its surfaces and fields.</param>
     /// <param name="settings">What is needed beside it.</param>
-    /// <param name="unitPicture">The picture of the unit, PNG.</param>
+    /// <param name="pictures">The pictures of the folder, that of the unit among them.</param>
     /// <returns>The file.</returns>
-    public static EmittedFile Emit(CompiledJob job, JobData data, ReportFields fields, EmissionSettings settings, ReadOnlyMemory<byte> unitPicture)
+    public static EmittedFile Emit(CompiledJob job, JobData data, ReportFields fields, EmissionSettings settings, IReadOnlyList<EmittedFile> pictures)
     {
         ReportSubject subject = new()
         {
@@ -46,7 +49,8 @@ internal static class ReportEmitter
             Data = data,
             Settings = settings,
             Fields = fields,
-            UnitPicture = unitPicture,
+            UnitPicture = pictures.First(picture => picture.RelativePath == PictureSet.Unit).Bytes,
+            DoubtPicture = pictures.FirstOrDefault(picture => picture.RelativePath == DoubtPicture.Path)?.Bytes ?? default,
         };
         string style = $":root {{ {Inks(dark: false)} }}\n@media screen and (prefers-color-scheme: dark) {{ :root {{ {Inks(dark: true)} }} }}\n{ReportAssets.Read("report.css")}";
         string script = string.Concat(((string[])["unpack.js", "viewer.js", "plates.js"]).Select(ReportAssets.Read));

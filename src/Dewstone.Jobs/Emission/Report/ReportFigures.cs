@@ -48,7 +48,7 @@ internal static class ReportFigures
     /// <summary>A ratio.</summary>
     /// <param name="ratio">1.</param>
     /// <returns>Text, three decimals.</returns>
-    public static string Ratio(double ratio) => ratio.ToString("0.000");
+    public static string Ratio(double ratio) => Minus(ratio.ToString("0.000"));
 
     /// <summary>A temperature.</summary>
     /// <param name="temperature">The temperature.</param>

@@ -20,6 +20,9 @@ internal sealed record ReportSubject
     /// <summary>The picture of the unit, PNG: stands in for the one that can be turned.</summary>
     public required ReadOnlyMemory<byte> UnitPicture { get; init; }
 
+    /// <summary>The picture of where the trials differ, PNG; empty without trials.</summary>
+    public required ReadOnlyMemory<byte> DoubtPicture { get; init; }
+
     /// <summary>Where a finding or requirement stands in the description.</summary>
     /// <param name="location">The place; null for none.</param>
     /// <returns>File and line; empty for none.</returns>

@@ -3,6 +3,9 @@ namespace Dewstone.Jobs.Emission.Report;
 /// <summary>Writes tables: each with a caption and headers; on a narrow page the rows of a wide one become short lists that repeat them.</summary>
 internal static class ReportTable
 {
+    // A longer table may run over onto the next page of paper.
+    private const int MostRowsOnePage = 9;
+
     /// <summary>Writes a table.</summary>
     /// <param name="html">The page.</param>
     /// <param name="caption">What it shows.</param>
@@ -10,16 +13,17 @@ internal static class ReportTable
     /// <param name="rows">Texts of each row; the first names the row.</param>
     public static void Write(HtmlWriter html, string caption, string[] heads, IEnumerable<string[]> rows)
     {
+        string[][] all = [.. rows];
         // Names with figures stay a table on the narrowest page; texts do not fit beside one another there.
         bool stacks = heads.Length > 3 || !heads[^1].StartsWith('#');
-        html.Add($"""<table class="{(stacks ? "stack" : "plain")}"><caption>{caption}</caption><thead><tr>""");
+        html.Add($"""<table class="{(stacks ? "stack" : "plain")}{(all.Length > MostRowsOnePage ? " long" : "")}"><caption>{caption}</caption><thead><tr>""");
         foreach (string head in heads)
         {
             html.Add($"""<th scope="col" class="{Class(head)}">{Name(head)}</th>""");
         }
 
         html.Add($"</tr></thead><tbody>");
-        foreach (string[] row in rows)
+        foreach (string[] row in all)
         {
             html.Add($"<tr>");
             html.Add($"""<th scope="row">{row[0]}</th>""");

@@ -35,12 +35,14 @@ internal static class ShopSheet
         if (!job.Held)
         {
             Times(html, job.Estimate);
+            LayerClock.Write(html, job);
         }
 
         Released(html, subject);
         Cautions(html);
         if (!job.Held)
         {
+            Ticks(html, subject);
             SignLines(html);
         }
 
@@ -127,7 +129,7 @@ internal static class ShopSheet
         html.Add($"</tr></thead><tbody><tr>");
         foreach (NamedAmount action in actions)
         {
-            html.Add($"<td>{ReportFigures.Duration(action.Amount)}</td>");
+            html.Add($"""<td data-head="{MaterialsSection.ActionWord(action.Name)}">{ReportFigures.Duration(action.Amount)}</td>""");
         }
 
         html.Add($"</tr></tbody></table>");
@@ -153,6 +155,30 @@ internal static class ShopSheet
         html.Add($"<li><strong>Wet cement burns.</strong> Gloves, covered skin, eye protection; eye wash within reach. Rinse at once and long.</li>");
         html.Add($"<li><strong>Lifting.</strong> Nobody under or beside the load; gear and points rated and checked for the mass on the hook.</li>");
         html.Add($"<li>Masses and strengths here are predictions. Local codes, the yard's rules and licensed engineers come before this sheet.</li></ul></div>");
+    }
+
+    private static void Ticks(HtmlWriter html, ReportSubject subject)
+    {
+        CompiledJob job = subject.Job;
+        double liquid = job.Estimate.WaterCubicMetres + job.Estimate.FlushCubicMetres;
+        string[] checks =
+        [
+            $"The printer shows job {subject.Data.Job.Grouped()}",
+            $"Mix: {ReportFigures.Mass(job.Estimate.SpreadKilograms)} stand ready, batch noted below",
+            $"Tank: {ReportFigures.Litres(liquid)} or more, flush included",
+            "Needles: the last check still holds, none blocked since",
+            job.Description.Stop is null ? "Bin: empty, swept, home against its stops" : "Bin: as it was left, home against its stops",
+            "Flush tray empty; every needle ran clear",
+            "Respirator, gloves and eye wash at hand",
+            "After the last layer: fingerprint and time written on the bin",
+        ];
+        html.Add($"""<p class="sheethead">To tick</p><ul class="ticks">""");
+        foreach (string check in checks)
+        {
+            html.Add($"""<li><label><input type="checkbox" /><span>{check}</span></label></li>""");
+        }
+
+        html.Add($"</ul>");
     }
 
     private static void SignLines(HtmlWriter html)

@@ -21,7 +21,7 @@ internal static class SolidSection
         CompiledJob job = subject.Job;
         string name = job.Description.Unit.Name;
         Size3 box = job.Placement.UnitBox;
-        (PredictedSurface predicted, UnitSurface wanted, _) = subject.Fields;
+        (PredictedSurface predicted, bool[] apart, UnitSurface wanted, UnitSurface voids, _) = subject.Fields;
         Point3 low = new(-MarginMetres, -MarginMetres, -MarginMetres);
         double span = Math.Max(box.X, Math.Max(box.Y, box.Z)) + 2.0 * MarginMetres;
         double least = job.Moisture.ThresholdContent * job.Moisture.LiquidKilogramsPerCubicMetre / job.Moisture.BinderKilogramsPerCubicMetre;
@@ -29,18 +29,28 @@ internal static class SolidSection
         double first = Math.Floor(least / Band + 1e-9) * Band;
         int bands = Math.Clamp((int)Math.Ceiling((job.Solid.LargestWaterCement - first) / Band - 1e-9), 2, 12);
 
-        html.Add($"""<figure id="hand" class="hand" data-corners="{predicted.Surface.Corners}" data-triangles="{predicted.Surface.Triangles.Length / 3}" data-wanted-corners="{wanted.Corners}" data-wanted-triangles="{wanted.Triangles.Length / 3}" data-first="{first}" data-band="{Band}" data-bands="{bands}" data-most="{ViewerMesh.MostWaterCement}" data-middle="{Share(box.X / 2.0 - low.X, span)} {Share(box.Y / 2.0 - low.Y, span)} {Share(box.Z / 2.0 - low.Z, span)}" data-reach="{Share(new Point3(box.X, box.Y, box.Z).Norm / 2.0, span)}">""");
+        html.Add($"""<figure id="hand" class="hand" data-predicted="{Counts(predicted.Surface)}" data-wanted="{Counts(wanted)}" data-voids="{Counts(voids)}" data-first="{first}" data-band="{Band}" data-bands="{bands}" data-most="{ViewerMesh.MostWaterCement}" data-middle="{Share(box.X / 2.0 - low.X, span)} {Share(box.Y / 2.0 - low.Y, span)} {Share(box.Z / 2.0 - low.Z, span)}" data-reach="{Share(new Point3(box.X, box.Y, box.Z).Norm / 2.0, span)}">""");
         html.Add($"""<canvas tabindex="0" role="img" aria-label="The predicted solid of {name}, to be turned: drag, or arrow keys; plus and minus zoom."></canvas>""");
         html.Raw("<img alt=\"The predicted solid from outside\" src=\"data:image/png;base64,");
         html.Base64(subject.UnitPicture.Span);
         html.Raw("\" />\n");
-        html.Add($"""<form class="choices"><label><input type="radio" name="tint" value="deviation" checked="checked" /> deviation</label><label><input type="radio" name="tint" value="water" /> water/cement</label><label><input type="checkbox" name="wanted" /> wanted surface</label></form>""");
+        html.Add($"""<form class="choices"><label><input type="radio" name="body" value="predicted" checked="checked" /> predicted</label><label><input type="radio" name="body" value="wanted" /> wanted</label><label><input type="radio" name="body" value="voids" /> voids</label>""");
+        html.Add($"""<label class="over"><input type="checkbox" name="ghost" /> wanted surface over it</label>""");
+        if (apart.Length > 0)
+        {
+            html.Add($"""<label><input type="checkbox" name="apart" checked="checked" /> pieces apart, striped</label>""");
+        }
+
+        html.Add($"""<span class="tints"><label><input type="radio" name="tint" value="deviation" checked="checked" /> deviation</label><label><input type="radio" name="tint" value="water" /> water/cement</label></span></form>""");
         DeviationKey(html);
         WaterKey(html, first, Band, bands);
-        html.Add($"<figcaption>{name}, {ReportFigures.Box(box)}: the surface that is predicted to set. <span class=\"turn\">Drag or use the arrow keys to turn it; pinch, plus and minus, or the wheel once it is clicked, to come nearer.</span></figcaption></figure>");
-        PackedBytes.Write(html, "predicted-surface", PackedBytes.Pack(ViewerMesh.Pack(predicted, low, span)));
+        html.Add($"<figcaption>{name}, {ReportFigures.Box(box)}: the surface that is predicted to set<span class=\"turn\">, the one wanted, or the voids within, less a skin of half a pitch</span>. <span class=\"turn\">Drag or use the arrow keys to turn it; pinch, plus and minus, or the wheel once it is clicked, to come nearer.</span></figcaption></figure>");
+        PackedBytes.Write(html, "predicted-surface", PackedBytes.Pack(ViewerMesh.Pack(predicted, apart, low, span)));
         PackedBytes.Write(html, "wanted-surface", PackedBytes.Pack(ViewerMesh.Pack(wanted, low, span)));
+        PackedBytes.Write(html, "voids-surface", PackedBytes.Pack(ViewerMesh.Pack(voids, low, span)));
     }
+
+    private static string Counts(UnitSurface surface) => $"{surface.Corners} {surface.Triangles.Length / 3}";
 
     private static void DeviationKey(HtmlWriter html)
     {

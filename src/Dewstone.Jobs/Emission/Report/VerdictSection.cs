@@ -24,7 +24,7 @@ internal static class VerdictSection
         {
             ReportTable.Write(
                 html, "Findings", ["code", "level", "what was found", "what to do", "where"],
-                job.Findings.Select(finding => (string[])
+                job.Findings.OrderByDescending(finding => finding.Severity).Select(finding => (string[])
                 [
                     finding.Code, Level(finding), finding.Message, finding.Remedy, Where(finding, subject),
                 ]));

@@ -6,7 +6,7 @@ namespace Dewstone.Jobs.Emission.Report;
 
 /// <summary>
 /// A thinned surface as the page's viewer takes it, little-endian: corners as three uint16 each over the bounds below, corner numbers of the
-/// triangles as uint32, then a byte a corner for the deviation and one for the water/cement where there are such.
+/// triangles as uint32, then, of the predicted solid, a byte a corner each for the deviation, the water/cement and whether it lies on a piece apart.
 /// </summary>
 internal static class ViewerMesh
 {
@@ -17,19 +17,21 @@ internal static class ViewerMesh
 
     /// <summary>Packs a surface with what is to be seen on it.</summary>
     /// <param name="predicted">The surface.</param>
+    /// <param name="apart">Corners on pieces apart; empty for none.</param>
     /// <param name="low">Corner of the bounds, m, unit frame.</param>
     /// <param name="span">Edge of the bounds, a cube, m.</param>
     /// <returns>The bytes.</returns>
-    public static byte[] Pack(PredictedSurface predicted, Point3 low, double span)
+    public static byte[] Pack(PredictedSurface predicted, bool[] apart, Point3 low, double span)
     {
         int corners = predicted.Surface.Corners;
-        byte[] bytes = Pack(predicted.Surface, low, span, 2 * corners);
-        Span<byte> marks = bytes.AsSpan(bytes.Length - 2 * corners);
+        byte[] bytes = Pack(predicted.Surface, low, span, 3 * corners);
+        Span<byte> marks = bytes.AsSpan(bytes.Length - 3 * corners);
         for (int i = 0; i < corners; i++)
         {
             float share = Math.Clamp(predicted.DeviationMillimetres[i] / DeviationTones.FullMillimetres, -1f, 1f);
             marks[i] = (byte)(127 + MathF.Round(127f * share));
             marks[corners + i] = (byte)Math.Round(255.0 * Math.Clamp(predicted.WaterCement[i] / MostWaterCement, 0.0, 1.0));
+            marks[2 * corners + i] = apart.Length > 0 && apart[i] ? (byte)255 : (byte)0;
         }
 
         return bytes;

@@ -9,6 +9,7 @@ async function startPlates(figure) {
   let tones = inks();
   const css = (tone, alpha = 1) => `rgba(${tone.join(",")},${alpha})`;
   const choices = figure.querySelector("form"), about = figure.querySelector(".about"), where = figure.querySelector(".where");
+  const steps = figure.querySelectorAll("button[data-step]"), leaves = figure.querySelectorAll("button.leaf");
   let layer = g.start - 1;
   let cutX = g.corner[0] + g.box[0] / 2, cutY = g.corner[1] + g.box[1] / 2;
   let largest = 0;
@@ -197,8 +198,23 @@ async function startPlates(figure) {
     }
     about.textContent = said;
     figure.querySelector(".view-plan").setAttribute("aria-label", `Plan of layer ${layer + 1} of ${layers}. ${said}`);
-    for (const button of figure.querySelectorAll("button")) button.disabled = layer + +button.dataset.step < 0 || layer + +button.dataset.step >= layers;
+    for (const button of steps) button.disabled = layer + +button.dataset.step < 0 || layer + +button.dataset.step >= layers;
+    for (const leaf of leaves) leaf.setAttribute("aria-current", +leaf.dataset.layer === layer + 1);
     figure.dataset.drawn = layer + 1;
+  }
+
+  // The contact sheet: a small plan of every layer, without doses.
+  function contact() {
+    for (const leaf of leaves) {
+      const s = sheet(leaf.querySelector("canvas"), 0, 1, { left: 0, right: 0, top: 0, foot: 0 });
+      const own = +leaf.dataset.layer - 1;
+      paint(s, plane(2, g.tip[2] + own * g.layer), anywhere(own), Infinity);
+    }
+  }
+
+  function redraw() {
+    draw();
+    contact();
   }
 
   function turnTo(next) {
@@ -206,7 +222,8 @@ async function startPlates(figure) {
     draw();
   }
 
-  for (const button of figure.querySelectorAll("button")) button.onclick = () => turnTo(layer + +button.dataset.step);
+  for (const button of steps) button.onclick = () => turnTo(layer + +button.dataset.step);
+  for (const leaf of leaves) leaf.onclick = () => turnTo(+leaf.dataset.layer - 1);
   figure.addEventListener("keydown", event => {
     if (event.target.tagName === "INPUT") return;
     const step = { ArrowLeft: -1, ArrowDown: -1, PageDown: -1, ArrowRight: 1, ArrowUp: 1, PageUp: 1 }[event.key];
@@ -215,10 +232,10 @@ async function startPlates(figure) {
     turnTo(layer + step);
   });
   choices.addEventListener("change", draw);
-  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", draw);
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", redraw);
   let width = 0;
-  new ResizeObserver(() => { if (figure.clientWidth !== width) { width = figure.clientWidth; draw(); } }).observe(figure);
-  draw();
+  new ResizeObserver(() => { if (figure.clientWidth !== width) { width = figure.clientWidth; redraw(); } }).observe(figure);
+  redraw();
 }
 
 const plate = document.getElementById("plate");

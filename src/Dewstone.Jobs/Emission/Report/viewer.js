@@ -1,18 +1,19 @@
-// The unit in the hand: one surface to turn, tinted by deviation or by water/cement, the wanted surface as a ghost around it.
+// The unit in the hand: the predicted solid tinted by deviation or by water/cement, its pieces apart striped, the wanted solid, or the voids; the wanted
+// surface as a ghost over any of them.
 const SOLID_VERTEX = `#version 300 es
-layout(location=0) in vec3 place; layout(location=1) in vec3 normal; layout(location=2) in float deviation; layout(location=3) in float water;
+layout(location=0) in vec3 place; layout(location=1) in vec3 normal; layout(location=2) in float deviation; layout(location=3) in float water; layout(location=4) in float apart;
 uniform mat3 turn; uniform vec3 middle; uniform vec2 scale; uniform float far;
-out vec3 facing; out float off; out float wet; out vec3 seen;
+out vec3 facing; out float off; out float wet; out float loose; out vec3 seen;
 void main() {
   vec3 p = turn * (place - middle);
-  facing = turn * normal; off = (deviation * 255.0 - 127.0) / 127.0; wet = water; seen = vec3(0.0, 0.0, far) - p;
+  facing = turn * normal; off = (deviation * 255.0 - 127.0) / 127.0; wet = water; loose = apart; seen = vec3(0.0, 0.0, far) - p;
   float away = far - p.z;
   gl_Position = vec4(p.xy * scale * far, 2.0 * away - 1.5 * far, away);
 }`;
 const SOLID_FRAGMENT = `#version 300 es
 precision highp float;
-in vec3 facing; in float off; in float wet; in vec3 seen; out vec4 tone;
-uniform int tint; uniform vec3 missing, excess, driest, midway, wettest; uniform float first, band, bands, most;
+in vec3 facing; in float off; in float wet; in float loose; in vec3 seen; out vec4 tone;
+uniform int tint, pieces; uniform vec3 missing, excess, driest, midway, wettest, plain, line, paper; uniform float first, band, bands, most;
 vec3 watered(float ratio) {
   float share = clamp(floor((ratio - first) / band), 0.0, bands - 1.0) / (bands - 1.0);
   return share < 0.5 ? mix(driest, midway, 2.0 * share) : mix(midway, wettest, 2.0 * share - 1.0);
@@ -22,12 +23,16 @@ void main() {
   float sky = 0.5 + 0.5 * n.y, lamp = max(dot(n, normalize(vec3(-0.45, 0.6, 0.66))), 0.0);
   float light = 0.42 + 0.20 * sky + 0.38 * lamp;
   float part = clamp(off, -1.0, 1.0);
-  vec3 own = tint == 0 ? mix(vec3(1.0), part < 0.0 ? missing : excess, abs(part)) : watered(wet * most);
+  vec3 own = tint == 2 ? plain : tint == 1 ? watered(wet * most) : mix(vec3(1.0), part < 0.0 ? missing : excess, abs(part));
+  if (loose > 0.5) {
+    if (pieces == 0) discard;
+    own = mod(gl_FragCoord.x + gl_FragCoord.y, 10.0) < 5.0 ? line : paper;
+  }
   tone = vec4(own * light, 1.0);
 }`;
 const GHOST_FRAGMENT = `#version 300 es
 precision highp float;
-in vec3 facing; in float off; in float wet; in vec3 seen; out vec4 tone;
+in vec3 facing; in float off; in float wet; in float loose; in vec3 seen; out vec4 tone;
 uniform vec3 line;
 void main() {
   float rim = 1.0 - abs(dot(normalize(facing), normalize(seen)));
@@ -64,7 +69,8 @@ function normalsOf(places, triangles) {
   return normals;
 }
 
-function surface(gl, bytes, corners, triangleCount) {
+function surface(gl, bytes, counts) {
+  const [corners, triangleCount] = counts.split(" ").map(Number);
   const places = new Uint16Array(bytes, 0, 3 * corners);
   const first = Math.ceil(6 * corners / 4) * 4;
   const triangles = new Uint32Array(bytes, first, 3 * triangleCount);
@@ -80,8 +86,7 @@ function surface(gl, bytes, corners, triangleCount) {
   fill(0, places, 3, gl.UNSIGNED_SHORT, true);
   fill(1, normalsOf(places, triangles), 3, gl.FLOAT, false);
   if (bytes.byteLength > marks) {
-    fill(2, new Uint8Array(bytes, marks, corners), 1, gl.UNSIGNED_BYTE, true);
-    fill(3, new Uint8Array(bytes, marks + corners, corners), 1, gl.UNSIGNED_BYTE, true);
+    for (let mark = 0; mark < 3; mark++) fill(2 + mark, new Uint8Array(bytes, marks + mark * corners, corners), 1, gl.UNSIGNED_BYTE, true);
   }
   gl.bindBuffer(gl.ELEMENT_ARRAY_BUFFER, gl.createBuffer());
   gl.bufferData(gl.ELEMENT_ARRAY_BUFFER, triangles, gl.STATIC_DRAW);
@@ -91,9 +96,9 @@ function surface(gl, bytes, corners, triangleCount) {
 async function startViewer(figure) {
   const canvas = figure.querySelector("canvas"), form = figure.querySelector("form"), data = figure.dataset;
   const gl = canvas.getContext("webgl2", { antialias: true, alpha: false });
-  if (!gl || +data.triangles === 0) return;
-  const shown = surface(gl, await unpack("predicted-surface"), +data.corners, +data.triangles);
-  const wanted = surface(gl, await unpack("wanted-surface"), +data.wantedCorners, +data.wantedTriangles);
+  if (!gl || data.predicted === "0 0") return;
+  const bodies = {}, plain = { wanted: "solid", voids: "midway" };
+  for (const name of ["predicted", "wanted", "voids"]) bodies[name] = surface(gl, await unpack(`${name}-surface`), data[name]);
   const solid = program(gl, SOLID_VERTEX, SOLID_FRAGMENT), ghost = program(gl, SOLID_VERTEX, GHOST_FRAGMENT);
   const middle = data.middle.split(" ").map(Number), reach = +data.reach, far = 5 * reach;
   let round = -0.65, lean = 0.42, nearer = 1, waiting = false;
@@ -123,21 +128,24 @@ async function startViewer(figure) {
       gl.uniform1f(at("far"), far);
       set(at);
     };
+    const body = form.elements.body.value, shown = bodies[body];
     use(solid, at => {
-      gl.uniform1i(at("tint"), form.elements.tint.value === "water" ? 1 : 0);
-      for (const name of ["missing", "excess", "driest", "midway", "wettest"]) gl.uniform3fv(at(name), ink(name).map(part => part / 255));
+      gl.uniform1i(at("tint"), plain[body] ? 2 : form.elements.tint.value === "water" ? 1 : 0);
+      gl.uniform1i(at("pieces"), form.elements.apart?.checked ? 1 : 0);
+      gl.uniform3fv(at("plain"), ink(plain[body] ?? "solid").map(part => part / 255));
+      for (const name of ["missing", "excess", "driest", "midway", "wettest", "line", "paper"]) gl.uniform3fv(at(name), ink(name).map(part => part / 255));
       for (const name of ["first", "band", "bands", "most"]) gl.uniform1f(at(name), +data[name]);
     });
     gl.disable(gl.BLEND);
     gl.bindVertexArray(shown.held);
     gl.drawElements(gl.TRIANGLES, shown.count, gl.UNSIGNED_INT, 0);
-    if (form.elements.wanted.checked) {
+    if (form.elements.ghost.checked && body !== "wanted") {
       use(ghost, at => gl.uniform3fv(at("line"), ink("line").map(part => part / 255)));
       gl.enable(gl.BLEND);
       gl.blendFunc(gl.SRC_ALPHA, gl.ONE_MINUS_SRC_ALPHA);
       gl.disable(gl.DEPTH_TEST);
-      gl.bindVertexArray(wanted.held);
-      gl.drawElements(gl.TRIANGLES, wanted.count, gl.UNSIGNED_INT, 0);
+      gl.bindVertexArray(bodies.wanted.held);
+      gl.drawElements(gl.TRIANGLES, bodies.wanted.count, gl.UNSIGNED_INT, 0);
     }
     const centre = new Uint8Array(4 * canvas.width);
     gl.readPixels(0, canvas.height >> 1, canvas.width, 1, gl.RGBA, gl.UNSIGNED_BYTE, centre);
@@ -189,11 +197,16 @@ async function startViewer(figure) {
     else return;
     event.preventDefault();
   });
-  form.addEventListener("change", () => { figure.dataset.tint = form.elements.tint.value; again(); });
-  figure.dataset.tint = form.elements.tint.value;
+  function choose() {
+    figure.dataset.shown = form.elements.body.value === "predicted" ? form.elements.tint.value : form.elements.body.value;
+    again();
+  }
+
+  form.addEventListener("change", choose);
   new ResizeObserver(again).observe(canvas);
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", again);
   figure.classList.add("turning");
+  choose();
   draw();
 }
 

@@ -52,7 +52,9 @@ internal static class GlbFile
             Vertices(model, "NORMAL", Upright(predicted.Normals), AttributeFormat.Float3),
             Vertices(model, "COLOR_0", Colours(predicted.DeviationMillimetres), new AttributeFormat(DimensionType.VEC4, EncodingType.UNSIGNED_BYTE, true)),
             Vertices(model, Deviation, predicted.DeviationMillimetres, AttributeFormat.Float1),
-            Vertices(model, WaterCement, predicted.WaterCement, AttributeFormat.Float1),
+            .. predicted.WaterCement.Length == 0
+                ? Array.Empty<(string, BufferView, AttributeFormat)>()
+                : [Vertices(model, WaterCement, predicted.WaterCement, AttributeFormat.Float1)],
         ];
         foreach (GlbRun run in GlbRun.Of(predicted.Surface.Triangles))
         {

@@ -2,8 +2,6 @@ using System.Numerics;
 using System.Runtime.InteropServices;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Numerics;
-using Dewstone.Jobs.Emission.Pictures;
-using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
@@ -15,7 +13,12 @@ internal sealed class PredictedSurface
     /// <summary>How deep behind the surface the water/cement is taken, metres: on the surface itself it is the threshold's everywhere.</summary>
     public const double SkinMetres = 0.01;
 
-    private PredictedSurface(UnitSurface surface, Vector3[] normals, float[] deviationMillimetres, float[] waterCement)
+    /// <summary>A surface with what is seen on it.</summary>
+    /// <param name="surface">The surface.</param>
+    /// <param name="normals">Outward unit vector of each corner.</param>
+    /// <param name="deviationMillimetres">Signed distance of each corner, mm.</param>
+    /// <param name="waterCement">Water/cement behind each corner; empty when it is not told.</param>
+    public PredictedSurface(UnitSurface surface, Vector3[] normals, float[] deviationMillimetres, float[] waterCement)
     {
         Surface = surface;
         Normals = normals;
@@ -32,18 +35,8 @@ internal sealed class PredictedSurface
     /// <summary>Signed distance of each corner to the wanted surface, mm: positive where too much set, negative where some is missing.</summary>
     public float[] DeviationMillimetres { get; }
 
-    /// <summary>Water/cement behind each corner, 1, at <see cref="SkinMetres"/>; at least that of the threshold.</summary>
+    /// <summary>Water/cement behind each corner, 1, at <see cref="SkinMetres"/>; at least that of the threshold. Empty when it is not told.</summary>
     public float[] WaterCement { get; }
-
-    /// <summary>The mesh of the hardened solid, in the frame of the cells.</summary>
-    /// <param name="hardening">The hardened solid.</param>
-    /// <param name="parallelism">Threads; the result does not depend on them.</param>
-    /// <returns>The mesh, metres from the grid's lower corner.</returns>
-    public static SurfaceMesh Mesh(HardeningSurface hardening, Parallelism parallelism)
-    {
-        CellGrid grid = hardening.Grid;
-        return IsoSurface.At(hardening.Level, new GridShape(grid.Nx, grid.Ny, grid.Nz), new CellSize(grid.CellMetres, grid.CellHeightMetres), 0f, parallelism);
-    }
 
     /// <summary>Looks at a mesh of the hardened solid, whole or decimated.</summary>
     /// <param name="mesh">The mesh, in the frame of the cells.</param>

@@ -1,6 +1,5 @@
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Numerics;
-using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Surfaces;
@@ -26,11 +25,10 @@ internal static class SurfaceSet
     /// <param name="parallelism">Threads; no byte depends on them.</param>
     /// <param name="cancellation">Looked at between surfaces.</param>
     /// <returns>The files, in a fixed order.</returns>
-    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, HardeningSurface surface, Parallelism parallelism, CancellationToken cancellation)
+    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation)
     {
         ReefShape shape = ReefShapeBuilder.Build(job.Description.Unit).Shape;
-        SurfaceMesh mesh = PredictedSurface.Mesh(surface, parallelism);
-        PredictedSurface predicted = PredictedSurface.Of(mesh, job, shape, parallelism);
+        PredictedSurface predicted = PredictedSurface.Of(surface.Mesh, job, shape, parallelism);
         cancellation.ThrowIfCancellationRequested();
 
         // The GLB is written by one thread; the others meanwhile find the wanted surface.

@@ -8,7 +8,10 @@ namespace Dewstone.Jobs.Emission.Surfaces;
 /// <summary>A closed surface in the unit frame, with shared corners.</summary>
 internal sealed class UnitSurface
 {
-    private UnitSurface(float[] positions, int[] triangles)
+    /// <summary>A surface.</summary>
+    /// <param name="positions">Corners, x y z one after another, metres, unit frame.</param>
+    /// <param name="triangles">Three corner numbers a triangle, counter-clockwise seen from outside.</param>
+    public UnitSurface(float[] positions, int[] triangles)
     {
         Positions = positions;
         Triangles = triangles;

@@ -1,6 +1,8 @@
 using System.Buffers;
 using System.Buffers.Text;
+using System.Globalization;
 using System.Text;
+using Dewstone.Model.Quantities;
 
 namespace Dewstone.Jobs.Emission.Tables;
 
@@ -75,6 +77,9 @@ internal sealed class CsvText
         buffer.Advance(places);
         return this;
     }
+
+    /// <summary>Adds a figure of six significant digits.</summary>
+    public CsvText Figure(double value) => Text((SignificantFigures.Six(value) + 0.0).ToString(CultureInfo.InvariantCulture));
 
     /// <summary>Adds a length to a tenth of a millimetre; lengths are whole micrometres before they are rounded.</summary>
     public CsvText Millimetres(double metres)

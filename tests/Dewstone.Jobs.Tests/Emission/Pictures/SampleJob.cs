@@ -1,3 +1,4 @@
+using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Model.Description;
@@ -19,7 +20,7 @@ internal static class SampleJob
     private static readonly Lazy<IReadOnlyList<EmittedFile>> BallSet = new(() => PictureSet.Emit(Ball(), Surface(Ball()), new Parallelism(2), CancellationToken.None));
 
     /// <summary>The predicted solid of a job.</summary>
-    public static HardeningSurface Surface(CompiledJob job) => HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, new Parallelism(2));
+    public static HardenedSurface Surface(CompiledJob job) => HardenedSurface.Of(job.Moisture, job.Description.Mix.Wetting, new Parallelism(2));
 
     /// <summary>The pictures of the ball, drawn once for all tests.</summary>
     public static IReadOnlyList<EmittedFile> BallPictures => BallSet.Value;

@@ -1,6 +1,7 @@
 using Dewstone.Jobs.Tests.Emission.Pictures;
 using Dewstone.Jobs.Tests.Folders;
 using Dewstone.Model.Diagnostics;
+using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 using PuppeteerSharp.Input;
 
@@ -45,7 +46,7 @@ public sealed class PageInBrowserTests(Browser browser) : IClassFixture<Browser>
         await NeedGraphicsAsync(open);
 
         Assert.Equal(
-            await open.AskAsync<string>("document.querySelector('#hand').dataset.triangles"),
+            await open.AskAsync<string>("document.querySelector('#hand').dataset.predicted.split(' ')[1]"),
             await open.AskAsync<string>("document.querySelector('.hand canvas').dataset.drawn"));
         Assert.Equal(0, await open.AskAsync<int>("document.querySelectorAll('[data-fault]').length"));
         Assert.Empty(open.Complaints);
@@ -76,6 +77,43 @@ public sealed class PageInBrowserTests(Browser browser) : IClassFixture<Browser>
         await ClickAsync(open, ".view-b", 0.5, 0.97);
         Assert.Equal(1, await Layer());
         Assert.StartsWith("layer 1 of", await open.AskAsync<string>("document.querySelector('.where').textContent"), StringComparison.Ordinal);
+        Assert.Empty(open.Complaints);
+    }
+
+    [Fact]
+    public async Task Contact_sheet_shows_every_layer_and_a_click_on_one_turns_to_it()
+    {
+        await using OpenPage open = await OpenAsync(Block, ScreenWidth);
+        int layers = await open.AskAsync<int>("JSON.parse(document.querySelector('#plate').dataset.geometry).lattice[2]");
+        Assert.Equal(layers, await open.AskAsync<int>("document.querySelectorAll('.leaf canvas').length"));
+        Assert.NotEqual(await open.LookAsync(".leaf[data-layer='1'] canvas"), await open.LookAsync(".leaf[data-layer='5'] canvas"));
+
+        await ClickAsync(open, ".leaf:nth-child(5)", 0.5, 0.5);
+        Assert.Equal(5, await open.AskAsync<int>("+document.querySelector('#plate').dataset.drawn"));
+        Assert.Equal("5", await open.AskAsync<string>("[...document.querySelectorAll('.leaf[aria-current=true]')].map(leaf => leaf.dataset.layer).join()"));
+    }
+
+    /// <summary>The ball is declared a piece apart by hand: its skin is the one around such a piece's centre.</summary>
+    [Fact]
+    public async Task Viewer_switches_between_predicted_wanted_and_voids_and_pieces_apart()
+    {
+        CompiledJob job = SampleJob.Ball();
+        Size3 box = job.Placement.UnitBox;
+        SolidPiece all = new(1e-3, 2.0, new Point3(box.X / 2.0, box.Y / 2.0, box.Z / 2.0), box);
+        InspectionReport found = SampleInspection.Report with { LoosePieces = new LoosePiecesReport([all], 0, 0.0, 1e-6) };
+        await using OpenPage open = await OpenAsync(job with { Inspection = found, Estimate = Samples.Job().Estimate }, ScreenWidth);
+        await NeedGraphicsAsync(open);
+        const string Canvas = ".hand canvas";
+        string predicted = await open.LookAsync(Canvas);
+        await open.Page.ClickAsync("#hand input[name='apart']");
+        string without = await open.LookAsync(Canvas);
+        await open.Page.ClickAsync("#hand input[value='wanted']");
+        string wanted = await open.LookAsync(Canvas);
+        await open.Page.ClickAsync("#hand input[value='voids']");
+        string voids = await open.LookAsync(Canvas);
+        await open.Page.ClickAsync("#hand input[name='ghost']");
+
+        Assert.Equal(5, new HashSet<string>([predicted, without, wanted, voids, await open.LookAsync(Canvas)]).Count);
         Assert.Empty(open.Complaints);
     }
 

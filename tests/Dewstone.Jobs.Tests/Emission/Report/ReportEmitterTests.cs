@@ -131,6 +131,9 @@ public sealed class ReportEmitterTests
         Assert.Contains("turned 0°, corner at x 150, y 100, z 50 mm in the bin, layers straight", sheet);
         Assert.Contains("respirator", sheet);
         Assert.Single(page.Part("sheet").Descendants("table"), table => (string?)table.Attribute("class") == "sign");
+        Assert.Contains("The printer shows job " + new Fingerprint(0x123456789ABCDEF).Grouped(), sheet);
+        Assert.Equal(8, page.Part("sheet").Descendants("input").Count());
+        Assert.Equal(3, page.Part("sheet").Descendants("ol").Single().Elements("li").Count());
         Assert.NotNull(page.Part("plate-doses"));
         Assert.Contains("4 doses", page.TextOf("doses"));
         Assert.Equal("sheet", (string?)page.Root.Descendants("section").First().Attribute("id"));
@@ -148,6 +151,8 @@ public sealed class ReportEmitterTests
         Assert.DoesNotContain(page.Part("sheet").Descendants("table"), table => (string?)table.Attribute("class") == "sign");
         Assert.DoesNotContain("28.11 mL", page.Text);
         Assert.DoesNotContain("mix to spread", page.TextOf("sheet"));
+        Assert.Empty(page.Part("sheet").Descendants("input"));
+        Assert.Empty(page.Part("sheet").Descendants("ol"));
         Assert.Contains("its doses are not given out", page.TextOf("doses"));
         Assert.Empty(page.Part("doses").Descendants("svg"));
     }
@@ -198,8 +203,40 @@ public sealed class ReportEmitterTests
         Assert.True(one.File.Bytes.Span.SequenceEqual(two.File.Bytes.Span));
         Assert.InRange(one.File.Bytes.Length, 500_000, ReportEmitter.MostBytes);
         XElement hand = one.Part("hand");
-        Assert.InRange((int)hand.Attribute("data-triangles")!, 20_000, ThinSurface.MostTriangles);
-        Assert.InRange((int)hand.Attribute("data-wanted-triangles")!, 5_000, ThinSurface.MostTriangles);
+        int Triangles(string body) => int.Parse(((string)hand.Attribute($"data-{body}")!).Split(' ')[1]);
+        Assert.InRange(Triangles("predicted"), 20_000, ThinSurface.MostTriangles);
+        Assert.InRange(Triangles("wanted"), 5_000, ThinSurface.MostTriangles);
+        Assert.InRange(Triangles("voids"), 5_000, ThinSurface.MostTriangles);
     }
 
+    [Fact]
+    public void Trials_stand_with_their_shares_and_the_picture_of_doubt()
+    {
+        SamplePage with = SamplePage.Of(Samples.Job() with { Trials = Samples.Trials() }), without = SamplePage.Of(Samples.Job());
+        string[] rows = [.. with.Part("trials").Descendants("tbody").Elements("tr").Select(row => string.Join('|', row.Elements().Select(cell => cell.Value)))];
+
+        Assert.Equal(["mass on the hook at dig-out|at most 3 kg|3 of 4|30 to 95 %|2.5 kg|2.4 kg to 3.1 kg|bed temperature (−0.900)", "bed temperature|2 K|not measured tonight"], rows);
+        Assert.Equal("data:image/png;base64,BQYHCA==", (string?)Assert.Single(with.Part("trials").Descendants("img")).Attribute("src"));
+        Assert.Contains("No trials were made", without.TextOf("trials"));
+        Assert.Empty(without.Part("trials").Descendants("img"));
+    }
+
+    [Fact]
+    public void Needle_map_marks_each_needle_by_its_state_and_says_when_nothing_is_known()
+    {
+        NeedleTable table = new()
+        {
+            Needles =
+            [
+                new NeedleState { Column = 1, Row = 1, Condition = NeedleCondition.Blocked, Gain = 0.2 }, new NeedleState { Column = 2, Row = 1, Condition = NeedleCondition.Limited, Gain = 0.91 },
+                new NeedleState { Column = 3, Row = 1, Condition = NeedleCondition.Ok, Gain = 1.04 },
+            ],
+        };
+        XElement part = SamplePage.Of(Samples.Build(table, tonight: null, findings: [])).Part("conditions");
+        int Marks(string kind, char each) => ((string)part.Descendants("path").Single(path => (string?)path.Attribute("class") == kind).Attribute("d")!).Count(letter => letter == each);
+
+        Assert.Equal((94, 1, 1), (Marks("ok", 'h'), Marks("limited", 'M'), Marks("dead", 'M')));
+        Assert.Contains("0.910 to 1.040", part.Value);
+        Assert.Contains("No needles file was given", SamplePage.Of(Samples.Job()).TextOf("conditions"));
+    }
 }

@@ -3,6 +3,8 @@ using System.Text.RegularExpressions;
 using System.Xml;
 using System.Xml.Linq;
 using Dewstone.Jobs.Emission;
+using Dewstone.Jobs.Emission.Pictures;
+using Dewstone.Jobs.Emission.Pictures.Plates;
 using Dewstone.Jobs.Emission.Report;
 using Dewstone.Jobs.Tests.Emission.Pictures;
 using Dewstone.Model.Results;
@@ -37,7 +39,7 @@ internal sealed partial class SamplePage
     {
         EmissionSettings settings = Samples.Settings with { Parallelism = new Parallelism(threads) };
         JobData data = new([], new Fingerprint(0x123456789ABCDEF), new Fingerprint(0xFEDCBA987654321));
-        return new SamplePage(ReportEmitter.Emit(job, data, ReportFields.Of(job, SampleJob.Surface(job), settings.Parallelism), settings, new byte[] { 1, 2, 3, 4 }));
+        return new SamplePage(ReportEmitter.Emit(job, data, ReportFields.Of(job, SampleJob.Surface(job), settings.Parallelism), settings, [new EmittedFile(PictureSet.Unit, new byte[] { 1, 2, 3, 4 }), new EmittedFile(DoubtPicture.Path, new byte[] { 5, 6, 7, 8 })]));
     }
 
     /// <summary>The part with an id.</summary>

@@ -1,7 +1,6 @@
 using System.Buffers.Binary;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Numerics;
-using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Report;
 using Dewstone.Jobs.Emission.Surfaces;
 using Dewstone.Jobs.Tests.Emission.Pictures;
@@ -33,14 +32,15 @@ public sealed class ThinSurfaceTests
     }
 
     [Fact]
-    public void Marks_of_a_corner_are_its_deviation_and_water_cement()
+    public void Marks_of_a_corner_are_its_deviation_water_cement_and_whether_it_is_apart()
     {
         CompiledJob job = SampleJob.Ball();
-        HardeningSurface level = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, TwoThreads);
+        HardenedSurface level = HardenedSurface.Of(job.Moisture, job.Description.Mix.Wetting, TwoThreads);
         SurfaceMesh mesh = ThinSurface.Of(level.Level, level.Grid, 0f, 100_000, TwoThreads);
         PredictedSurface predicted = PredictedSurface.Of(mesh, job, ReefShapeBuilder.Build(job.Description.Unit).Shape, TwoThreads);
-        byte[] bytes = ViewerMesh.Pack(predicted, new Point3(-0.2, -0.2, -0.2), 0.55);
-        int corners = predicted.Surface.Corners, marks = bytes.Length - 2 * corners;
+        bool[] apart = [.. Enumerable.Range(0, predicted.Surface.Corners).Select(corner => corner % 3 == 0)];
+        byte[] bytes = ViewerMesh.Pack(predicted, apart, new Point3(-0.2, -0.2, -0.2), 0.55);
+        int corners = predicted.Surface.Corners, marks = bytes.Length - 3 * corners;
 
         Assert.True(corners > 100);
         for (int i = 0; i < corners; i++)
@@ -48,6 +48,7 @@ public sealed class ThinSurfaceTests
             float clipped = Math.Clamp(predicted.DeviationMillimetres[i], -25f, 25f);
             Assert.Equal(clipped, 25.0 / 127.0 * (bytes[marks + i] - 127), 0.5 * 25.0 / 127.0 + 1e-4);
             Assert.Equal(predicted.WaterCement[i], bytes[marks + corners + i] / 255.0, 0.5 / 255.0 + 1e-6);
+            Assert.Equal(apart[i] ? 255 : 0, bytes[marks + 2 * corners + i]);
         }
     }
 
@@ -56,8 +57,8 @@ public sealed class ThinSurfaceTests
     {
         // Against the whole surface of the same field, which is not made by what is tested here.
         CompiledJob job = SampleJob.Block();
-        HardeningSurface level = HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, TwoThreads);
-        SurfaceMesh whole = PredictedSurface.Mesh(level, TwoThreads), thin = ThinSurface.Of(level.Level, level.Grid, 0f, 200_000, TwoThreads);
+        HardenedSurface level = HardenedSurface.Of(job.Moisture, job.Description.Mix.Wetting, TwoThreads);
+        SurfaceMesh whole = level.Mesh, thin = ThinSurface.Of(level.Level, level.Grid, 0f, 200_000, TwoThreads);
 
         Assert.True(whole.Triangles.Length / 3 > 3 * ThinSurface.MostTriangles);
         Assert.InRange(thin.Triangles.Length / 3, 30_000, ThinSurface.MostTriangles);

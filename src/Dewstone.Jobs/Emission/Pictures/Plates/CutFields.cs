@@ -1,3 +1,4 @@
+using Dewstone.Compute.Numerics;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 
@@ -15,7 +16,7 @@ internal sealed record CutFields(int Width, int Height, float[] Solid, float[] T
     /// <param name="target">Wanted solid.</param>
     /// <param name="zMetres">Height, metres, printer frame.</param>
     /// <returns>The cut, x by y.</returns>
-    public static CutFields AtHeight(HardeningSurface surface, TargetField target, double zMetres)
+    public static CutFields AtHeight(HardenedSurface surface, TargetField target, double zMetres)
     {
         CellGrid grid = surface.Grid;
         (int below, float share) = Between((zMetres - grid.Origin.Z) / grid.CellHeightMetres, grid.Nz);
@@ -34,7 +35,7 @@ internal sealed record CutFields(int Width, int Height, float[] Solid, float[] T
     /// <param name="target">Wanted solid.</param>
     /// <param name="yMetres">Where, metres, printer frame.</param>
     /// <returns>The cut, x by z.</returns>
-    public static CutFields AcrossY(HardeningSurface surface, TargetField target, double yMetres)
+    public static CutFields AcrossY(HardenedSurface surface, TargetField target, double yMetres)
     {
         CellGrid grid = surface.Grid;
         (int before, float share) = Between((yMetres - grid.Origin.Y) / grid.CellMetres, grid.Ny);
@@ -56,7 +57,7 @@ internal sealed record CutFields(int Width, int Height, float[] Solid, float[] T
     /// <param name="target">Wanted solid.</param>
     /// <param name="xMetres">Where, metres, printer frame.</param>
     /// <returns>The cut, y by z.</returns>
-    public static CutFields AcrossX(HardeningSurface surface, TargetField target, double xMetres)
+    public static CutFields AcrossX(HardenedSurface surface, TargetField target, double xMetres)
     {
         CellGrid grid = surface.Grid;
         (int before, float share) = Between((xMetres - grid.Origin.X) / grid.CellMetres, grid.Nx);
@@ -78,7 +79,7 @@ internal sealed record CutFields(int Width, int Height, float[] Solid, float[] T
     /// <param name="surface">Predicted solid.</param>
     /// <param name="layer">Layer, from 0.</param>
     /// <returns>The level, x by y.</returns>
-    public static float[] AnywhereInLayer(HardeningSurface surface, int layer)
+    public static float[] AnywhereInLayer(HardenedSurface surface, int layer)
     {
         CellGrid grid = surface.Grid;
         int plane = grid.Nx * grid.Ny;

@@ -1,3 +1,4 @@
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
@@ -13,7 +14,7 @@ internal sealed class PlateSubject
     /// <summary>The subject of a job's plates.</summary>
     /// <param name="job">The job.</param>
     /// <param name="surface">Its predicted solid.</param>
-    public PlateSubject(CompiledJob job, HardeningSurface surface)
+    public PlateSubject(CompiledJob job, HardenedSurface surface)
     {
         Job = job;
         Surface = surface;
@@ -33,7 +34,7 @@ internal sealed class PlateSubject
     public CompiledJob Job { get; }
 
     /// <summary>Its predicted solid.</summary>
-    public HardeningSurface Surface { get; }
+    public HardenedSurface Surface { get; }
 
     /// <summary>Where things lie on the sheet.</summary>
     public PlateLayout Layout { get; }

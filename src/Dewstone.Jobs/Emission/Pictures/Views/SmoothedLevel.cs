@@ -1,3 +1,4 @@
+using Dewstone.Compute.Numerics;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 
@@ -14,7 +15,7 @@ internal static class SmoothedLevel
     /// <param name="surface">The predicted solid.</param>
     /// <param name="parallelism">Threads; the result does not depend on them.</param>
     /// <returns>From -1 to 1, positive inside; index order of the grid.</returns>
-    public static float[] Of(HardeningSurface surface, Parallelism parallelism)
+    public static float[] Of(HardenedSurface surface, Parallelism parallelism)
     {
         CellGrid grid = surface.Grid;
         int plane = grid.Nx * grid.Ny;

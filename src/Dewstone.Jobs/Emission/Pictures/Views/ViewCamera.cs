@@ -32,9 +32,7 @@ internal sealed class ViewCamera
         Forward = -viewer;
         right = Turned(job.Placement, Math.Cos(azimuth), Math.Sin(azimuth), 0.0);
         down = Vector3.Cross(Forward, right);
-        Vector3 low = ToCells(grid, job.Placement.Corner);
-        Size3 box = job.Placement.TurnedBox;
-        Vector3 high = ToCells(grid, job.Placement.Corner + new Point3(box.X, box.Y, box.Z));
+        (Vector3 low, Vector3 high) = BoxOf(grid, job.Placement);
         (BoxLow, BoxHigh) = (low, high);
         centre = (low + high) / 2f;
         Vector3 half = (high - low) / 2f;
@@ -71,6 +69,16 @@ internal sealed class ViewCamera
 
     /// <summary>Upper corner of the outer box, cells.</summary>
     public Vector3 BoxHigh { get; }
+
+    /// <summary>The outer box of a unit.</summary>
+    /// <param name="grid">The cells.</param>
+    /// <param name="placement">Where the unit stands.</param>
+    /// <returns>Its lower and upper corner, cells.</returns>
+    public static (Vector3 Low, Vector3 High) BoxOf(CellGrid grid, UnitPlacement placement)
+    {
+        Size3 box = placement.TurnedBox;
+        return (ToCells(grid, placement.Corner), ToCells(grid, placement.Corner + new Point3(box.X, box.Y, box.Z)));
+    }
 
     /// <summary>A point of the sight line through a point of the picture.</summary>
     /// <param name="x">Pixels across.</param>

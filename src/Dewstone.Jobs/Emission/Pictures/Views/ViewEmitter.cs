@@ -1,4 +1,5 @@
 using System.Numerics;
+using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Model.Results;
 
@@ -10,7 +11,7 @@ internal sealed class ViewEmitter
     private const int Width = 1000, Height = 800, Border = 46, Foot = 64;
 
     private readonly CompiledJob job;
-    private readonly HardeningSurface surface;
+    private readonly HardenedSurface surface;
     private readonly Body solid;
     private readonly Parallelism parallelism;
     private readonly CancellationToken cancellation;
@@ -21,7 +22,7 @@ internal sealed class ViewEmitter
     /// <param name="solid">The same as a body.</param>
     /// <param name="parallelism">Threads; no picture depends on them.</param>
     /// <param name="cancellation">Looked at every few rows.</param>
-    public ViewEmitter(CompiledJob job, HardeningSurface surface, Body solid, Parallelism parallelism, CancellationToken cancellation)
+    public ViewEmitter(CompiledJob job, HardenedSurface surface, Body solid, Parallelism parallelism, CancellationToken cancellation)
     {
         this.job = job;
         this.surface = surface;
@@ -58,7 +59,7 @@ internal sealed class ViewEmitter
     public Canvas Voids()
     {
         ViewCamera camera = new(job, 33.0, 27.0, Width, Height, Border, Foot);
-        Body voids = new(VoidsLevel.Of(solid, camera, parallelism), solid.Grid, parallelism);
+        Body voids = new(VoidsLevel.Of(solid.Level, solid.Grid, job.Placement, parallelism), solid.Grid, parallelism);
         Canvas canvas = Paint(new VoidsScene(voids, solid, camera));
         Edges(canvas, camera);
         ViewCaption.Draw(canvas, job, camera, $"tunnels, cavities and dry pockets as they set, less a skin of {VoidsLevel.SkinPitches * job.Lattice.PitchMetres * 1000.0:0.#} mm");

@@ -14,17 +14,18 @@ internal static class VoidsLevel
     public const double SkinPitches = 0.5;
 
     /// <summary>The field.</summary>
-    /// <param name="solid">The predicted solid.</param>
-    /// <param name="camera">Knows where the outer box lies.</param>
+    /// <param name="solid">Level field of the predicted solid, positive inside; index order of the grid.</param>
+    /// <param name="grid">The cells.</param>
+    /// <param name="placement">Where the outer box lies.</param>
     /// <param name="parallelism">Threads; the result does not depend on them.</param>
     /// <returns>Positive in a void; index order of the grid.</returns>
-    public static float[] Of(Body solid, ViewCamera camera, Parallelism parallelism)
+    public static float[] Of(float[] solid, CellGrid grid, UnitPlacement placement, Parallelism parallelism)
     {
-        CellGrid grid = solid.Grid;
         float[] level = new float[grid.Count];
         float skin = (float)(SkinPitches * grid.CellsPerPitch);
         float height = (float)(grid.CellHeightMetres / grid.CellMetres);
-        Vector3 low = camera.BoxLow + new Vector3(skin), high = camera.BoxHigh - new Vector3(skin);
+        (Vector3 boxLow, Vector3 boxHigh) = ViewCamera.BoxOf(grid, placement);
+        Vector3 low = boxLow + new Vector3(skin), high = boxHigh - new Vector3(skin);
         Parallel.For(0, grid.Nz, new ParallelOptions { MaxDegreeOfParallelism = parallelism.Threads }, z =>
         {
             float pz = (z + 0.5f) * height, insideZ = Math.Min(pz - low.Z, high.Z - pz);
@@ -35,7 +36,7 @@ internal static class VoidsLevel
                 for (int x = 0; x < grid.Nx; x++)
                 {
                     float px = x + 0.5f, inside = Math.Min(insideY, Math.Min(px - low.X, high.X - px));
-                    level[row + x] = Math.Max(-1f, Math.Min(inside, -solid.Level[row + x]));
+                    level[row + x] = Math.Max(-1f, Math.Min(inside, -solid[row + x]));
                 }
             }
         });

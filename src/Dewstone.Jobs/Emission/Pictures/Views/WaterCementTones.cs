@@ -1,4 +1,5 @@
 using System.Numerics;
+using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Model.Results;
 using SixLabors.ImageSharp.PixelFormats;
@@ -29,7 +30,7 @@ internal sealed class WaterCementTones
     /// <summary>The tones for a job.</summary>
     /// <param name="job">The job.</param>
     /// <param name="surface">Its predicted solid.</param>
-    public WaterCementTones(CompiledJob job, HardeningSurface surface)
+    public WaterCementTones(CompiledJob job, HardenedSurface surface)
     {
         moisture = job.Moisture;
         level = surface.Level;

@@ -1,4 +1,4 @@
-using Dewstone.Jobs.Emission.Pictures;
+using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Jobs.Emission.Pictures.Plates;
 using Dewstone.Model.Description;
@@ -131,7 +131,7 @@ public sealed class PlateEmitterTests
         }
     }
 
-    private static PlateSubject Subject(CompiledJob job) => new(job, HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, new Parallelism(2)));
+    private static PlateSubject Subject(CompiledJob job) => new(job, HardenedSurface.Of(job.Moisture, job.Description.Mix.Wetting, new Parallelism(2)));
 
     private static (PlateSubject Subject, Canvas Plate) Draw(CompiledJob job, int layer)
     {

@@ -1,5 +1,5 @@
 using System.Numerics;
-using Dewstone.Jobs.Emission.Pictures;
+using Dewstone.Compute.Numerics;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Jobs.Emission.Pictures.Views;
 using Dewstone.Model.Quantities;
@@ -94,7 +94,7 @@ public sealed class ViewEmitterTests
     public void Growing_picture_shows_the_damp_top_of_each_layer_and_nothing_above_it()
     {
         CompiledJob job = SampleJob.Block(4);
-        HardeningSurface surface = Surface(job);
+        HardenedSurface surface = Surface(job);
         Body solid = new(SmoothedLevel.Of(surface, new Parallelism(2)), surface.Grid, new Parallelism(2));
         ViewCamera camera = new(job, 33.0, 32.0, GrowingPicture.Width, GrowingPicture.Height, 22, 44);
 
@@ -127,11 +127,11 @@ public sealed class ViewEmitterTests
 
     private static Rgb24 Middle(Canvas canvas) => canvas.Pixels[368 * canvas.Width + canvas.Width / 2];
 
-    private static HardeningSurface Surface(CompiledJob job) => HardeningSurface.Of(job.Moisture, job.Description.Mix.Wetting, new Parallelism(2));
+    private static HardenedSurface Surface(CompiledJob job) => HardenedSurface.Of(job.Moisture, job.Description.Mix.Wetting, new Parallelism(2));
 
     private static ViewEmitter Views(CompiledJob job)
     {
-        HardeningSurface surface = Surface(job);
+        HardenedSurface surface = Surface(job);
         Body solid = new(SmoothedLevel.Of(surface, new Parallelism(2)), surface.Grid, new Parallelism(2));
         return new ViewEmitter(job, surface, solid, new Parallelism(2), CancellationToken.None);
     }
