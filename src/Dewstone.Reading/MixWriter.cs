@@ -53,9 +53,18 @@ public static class MixWriter
         _ => "assumed",
     };
 
-    private static string Strength(StrengthLaw strength) => strength.GelSpaceWithAir
-        ? "law: gel_space_with_air"
-        : $"measured: [{string.Join(", ", strength.Measured.Select(cube => $"[{Plain(cube.Age.Seconds)} s, {Plain(cube.Curing.Celsius)} degC, {Plain(cube.Strength.Pascals)} Pa]"))}]";
+    private static string Strength(StrengthLaw strength)
+    {
+        string rule = strength.Rule switch
+        {
+            StrengthRule.GelSpaceWithAir => "law: gel_space_with_air",
+            StrengthRule.Feret => "law: feret",
+            StrengthRule.GelSpace => "law: gel_space",
+            StrengthRule.HandbookCurve => "law: handbook_curve",
+            _ => $"measured: [{string.Join(", ", strength.Measured.Select(cube => $"[{Plain(cube.Age.Seconds)} s, {Plain(cube.Curing.Celsius)} degC, {Plain(cube.Strength.Pascals)} Pa]"))}]",
+        };
+        return $"{rule}, compacted: {(strength.Compacted ? "true" : "false")}";
+    }
 
     private static string Uncertainty(MixUncertainty spread)
     {

@@ -120,7 +120,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
         {
             Mix = request.Mix,
             Printer = request.Printer,
-            Site = request.Sites.FirstOrDefault(),
+            Site = request.Sites is [var first, ..] ? first : null,
             Needles = request.Needles,
             Tonight = request.Tonight,
             Root = request.Root,

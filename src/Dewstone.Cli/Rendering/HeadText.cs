@@ -34,7 +34,7 @@ internal static class HeadText
         int blocked = Count(head, NeedleCondition.Blocked), limited = Count(head, NeedleCondition.Limited);
         text.Append(text.Length > 0 ? "\n" : "").Append($"{head.Needles.Count} needles weighed: {head.Needles.Count - blocked - limited} ok, {limited} limited, {blocked} blocked\n");
         text.Append($"Outliers by Grubbs' two-sided test at {NeedleRules.OutlierLevel:0 %} a needle: {head.Needles.Sum(needle => needle.Outliers.Count)}"
-            + $" (about {head.Needles.Count * NeedleRules.OutlierLevel:0} by chance alone)\n");
+            + $" (about {head.Needles.Count * NeedleRules.OutlierLevel:0.#} by chance alone)\n");
         Table(text, head);
         Advice(text, head);
         if (written is not null)

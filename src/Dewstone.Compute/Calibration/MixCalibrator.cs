@@ -95,7 +95,7 @@ public static class MixCalibrator
         {
         }
 
-        while (free.Count > 0 && free.Count >= observations.Count)
+        while (free.Count > observations.Count)
         {
             free.Remove(GivenUpFirst.First(free.Contains));
         }

@@ -8,6 +8,7 @@ namespace Dewstone.Compute.Calibration;
 /// <remarks>
 /// A column's readings are not independent of each other: it counts once, by its sorptivity, the slope of uptake against the root of time with an intercept for
 /// the first moment (C1585 form). A ball gives diameter, water (wet less dry mass) and dry mass.
+/// Water that the cement has bound by the time a ball is dried counts as dry mass: dry it within the hour, or the water is told too low by about that share.
 /// </remarks>
 internal static class MixObservations
 {

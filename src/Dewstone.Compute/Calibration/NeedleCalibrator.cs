@@ -9,7 +9,7 @@ namespace Dewstone.Compute.Calibration;
 /// Weights become volumes by <see cref="WaterVolume"/>. The errors of a needle are taken as a share of its dose, as the printer's file states them, so
 /// delivered/asked = gain + offset/asked is fitted as a straight line in 1/asked; with one dose only, or fewer than four readings, the gain alone, as the mean of
 /// delivered/asked. Outliers: Grubbs' test on the residuals, at most two a needle, never below three readings. Do not use it for a needle whose flow
-/// itself changes with the dose, such as one that drips after.
+/// itself changes with the dose, such as one that drips after, nor for doses far below those weighed, where the offset decides.
 /// </remarks>
 public static class NeedleCalibrator
 {

@@ -6,13 +6,18 @@ namespace Dewstone.Compute.Calibration;
 /// <remarks>
 /// Residuals are logarithms of measured over computed. Scatter of a kind: its residual squares over its redundancy, the number of its observations less the
 /// trace of its part of the hat matrix, repeated until it stands (simplified estimation of variance components after Helmert and Foerstner, from memory).
-/// Few readings may agree by chance and would then outweigh all others, so the usual scatter counts as some readings more (moderated variances, Smyth 2004,
-/// Statistical Applications in Genetics and Molecular Biology 3:3, equation 7; from memory).
+/// Few readings may agree by chance and would then outweigh all others, so a scatter below the usual one is drawn towards it, which counts as some readings
+/// more (moderated variances, Smyth 2004, Statistical Applications in Genetics and Molecular Biology 3:3, equation 7; from memory). Weights that come from few
+/// readings also make the result less sure than it looks: variance x (1 + 4 sum of w(1 - w)/freedom), w the share of a kind (Meier 1953, Biometrics 9:59; from
+/// memory, stated there for a weighted mean).
 /// </remarks>
 internal sealed class WeightedFit
 {
     /// <summary>Readings as which the usual scatter of a kind counts. Our choice.</summary>
     private const double UsualFreedom = 4.0;
+
+    /// <summary>Redundancy from which a kind's own scatter is believed when it is above the usual one.</summary>
+    private const double LeastRedundancy = 1.5;
 
     private const double LogStep = 1e-3;
     private const int Rounds = 6;
@@ -27,6 +32,7 @@ internal sealed class WeightedFit
     private readonly double[] logarithms;
     private readonly double[] leverages;
     private readonly double[] freedom = new double[MixFigures.Count];
+    private readonly HashSet<MeasuredKind> moderated;
 
     private WeightedFit(IReadOnlyList<MixObservation> observations, MixForward forward, int[] free, MixFigures start)
     {
@@ -36,6 +42,7 @@ internal sealed class WeightedFit
         leverages = new double[observations.Count];
         Scatter = observations.Select(one => one.Kind).Distinct().Order().ToDictionary(kind => kind, MixObservations.UsualScatter);
         Redundancy = Scatter.Keys.ToDictionary(kind => kind, _ => 0.0);
+        moderated = [.. Scatter.Keys];
     }
 
     /// <summary>The fitted figures; those not free as they were.</summary>
@@ -154,7 +161,7 @@ internal sealed class WeightedFit
 
     /// <summary>Degrees of freedom with which the scatter of a kind is known.</summary>
     /// <param name="kind">The kind.</param>
-    public double KnownBy(MeasuredKind kind) => Redundancy[kind] + UsualFreedom;
+    public double KnownBy(MeasuredKind kind) => Redundancy[kind] + (moderated.Contains(kind) ? UsualFreedom : 0.0);
 
     /// <summary>Residual of an observation over its standard deviation, the scatter of its kind taken from the others.</summary>
     /// <param name="index">Observation.</param>
@@ -197,14 +204,19 @@ internal sealed class WeightedFit
 
         Renew(Residuals(), keep: isLast);
         Matrix<double> shares = cofactors * fit.Jacobian.Transpose();
+        double[] widening = new double[free.Length];
+        for (int j = 0; j < free.Length; j++)
+        {
+            (freedom[free[j]], double inflation) = Confidence(shares.Row(j));
+            widening[j] = Math.Sqrt(inflation);
+        }
+
         for (int j = 0; j < free.Length; j++)
         {
             for (int k = 0; k < free.Length; k++)
             {
-                Covariance[free[j], free[k]] = cofactors[j, k];
+                Covariance[free[j], free[k]] = widening[j] * widening[k] * cofactors[j, k];
             }
-
-            freedom[free[j]] = EffectiveFreedom(shares.Row(j));
         }
 
         if (isLast)
@@ -231,17 +243,18 @@ internal sealed class WeightedFit
         }
     }
 
-    private double EffectiveFreedom(Vector<double> shares)
+    // Effective freedom of a figure's variance, and how much larger it is for weights that are themselves estimates.
+    private (double Freedom, double Inflation) Confidence(Vector<double> shares)
     {
-        double sum = 0.0, parts = 0.0;
+        double sum = shares * shares, parts = 0.0, weights = 0.0;
         foreach (MeasuredKind kind in Redundancy.Keys)
         {
-            double part = Enumerable.Range(0, observations.Count).Where(i => observations[i].Kind == kind).Sum(i => shares[i] * shares[i]);
-            sum += part;
+            double part = Enumerable.Range(0, observations.Count).Where(i => observations[i].Kind == kind).Sum(i => shares[i] * shares[i]) / sum;
             parts += part * part / KnownBy(kind);
+            weights += part * (1.0 - part) / KnownBy(kind);
         }
 
-        return Math.Max(1.0, sum * sum / parts);
+        return (Math.Max(1.0, 1.0 / parts), 1.0 + 4.0 * weights);
     }
 
     // In the last round the scatter stays what the covariance was computed with.
@@ -254,8 +267,10 @@ internal sealed class WeightedFit
             double usual = MixObservations.UsualScatter(kind);
             if (!keep)
             {
-                double squares = own.Sum(i => residuals[i] * residuals[i]) + UsualFreedom * usual * usual;
-                Scatter[kind] = Math.Sqrt(squares / KnownBy(kind));
+                double squares = own.Sum(i => residuals[i] * residuals[i]), redundancy = Redundancy[kind];
+                bool drawn = redundancy < LeastRedundancy || squares < redundancy * usual * usual;
+                Scatter[kind] = Math.Sqrt(drawn ? (squares + UsualFreedom * usual * usual) / (redundancy + UsualFreedom) : squares / redundancy);
+                _ = drawn ? moderated.Add(kind) : moderated.Remove(kind);
             }
         }
     }

@@ -20,12 +20,13 @@ internal sealed class BallReach
     /// <param name="field">The field; its margin must hold the largest ball's radius.</param>
     /// <param name="largestMetres">Largest diameter asked, m.</param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
-    public BallReach(WaterField field, double largestMetres, Parallelism parallelism)
+    /// <param name="onSeabed">Whether the seabed stops the ball; else the solid alone does.</param>
+    public BallReach(WaterField field, double largestMetres, Parallelism parallelism, bool onSeabed = true)
     {
         (this.field, this.parallelism) = (field, parallelism);
         Edge = field.Size.HalfMeanEdge * 2.0;
         Clearances = SurfaceDistance.Of(
-            field.OnSeabed(), field.Shape, field.Size, WaterField.Level, 0.5 * largestMetres + 2.0 * Edge, parallelism);
+            onSeabed ? field.OnSeabed() : field.Values, field.Shape, field.Size, WaterField.Level, 0.5 * largestMetres + 2.0 * Edge, parallelism);
     }
 
     /// <summary>Distance of each cell to the surface, negative in solid and seabed, m.</summary>
@@ -37,8 +38,9 @@ internal sealed class BallReach
     /// <summary>How far each cell lies from where the ball's centre can be, less its radius: below 0 where the ball reaches, m.</summary>
     /// <param name="diameterMetres">The ball, m.</param>
     /// <param name="threads">Threads; no result depends on them.</param>
+    /// <param name="tellMetres">Greatest distance told beyond what the ball reaches, m; never less than two cells.</param>
     /// <returns>Index order of the field.</returns>
-    public float[] Of(double diameterMetres, Parallelism threads)
+    public float[] Of(double diameterMetres, Parallelism threads, double tellMetres = 0.0)
     {
         float radius = (float)(0.5 * diameterMetres);
         GridShape shape = field.Shape;
@@ -60,7 +62,7 @@ internal sealed class BallReach
             }
         }
 
-        float[] distances = SurfaceDistance.Of(room, shape, field.Size, 0f, radius + 2.0 * Edge, threads);
+        float[] distances = SurfaceDistance.Of(room, shape, field.Size, 0f, radius + Math.Max(tellMetres, 2.0 * Edge), threads);
         for (int i = 0; i < distances.Length; i++)
         {
             distances[i] -= radius;

@@ -56,19 +56,13 @@ public static class HabitatSurvey
         double coarse = SureCells * field.Size.Width, fine = SureCells * grid.CellMetres;
         double[] small = animals is null ? [] : [.. new[] { animals.Sheltered.Metres, animals.Predator.Metres }.Where(diameter => diameter >= fine && diameter < coarse)];
         RefugePoint[] curve = new RefugePoint[diameters.Length];
-        float[] largest = [];
         BallReach? near = small.Length == 0 || WaterField.Of(front, grid, placement, 1, 0.5 * coarse) is not { } own ? null : new BallReach(own, coarse, parallelism);
         Chunks.Run(diameters.Length, 1, parallelism, (first, _) =>
         {
             double diameter = diameters[first];
             bool isFine = near is not null && small.Contains(diameter);
             BallReach cells = isFine ? near! : reach;
-            float[] reached = cells.Of(diameter, new Parallelism(1));
-            curve[first] = new RefugePoint(diameter, cells.CubicMetres(reached), diameter >= (isFine ? fine : coarse));
-            if (diameter == LargestMetres)
-            {
-                largest = reached;
-            }
+            curve[first] = new RefugePoint(diameter, cells.CubicMetres(cells.Of(diameter, new Parallelism(1))), diameter >= (isFine ? fine : coarse));
         });
         // Whatever a larger ball reaches, a smaller one does too; only the cells may say otherwise.
         for (int i = curve.Length - 2; i >= 0; i--)
@@ -87,7 +81,8 @@ public static class HabitatSurvey
             PredatorMetres = animals?.Predator.Metres,
             RefugeCubicMetres = animals is null || animals.Sheltered.Metres < fine ? null : Refuge(curve, animals),
             Holes = HoleSurvey.Find(
-                field, reach.Clearances, reach.Of(HabitatReport.LeastEntranceMetres, parallelism), largest, parallelism),
+                field, reach.Clearances, reach.Of(HabitatReport.LeastEntranceMetres, parallelism),
+                new BallReach(field, LargestMetres, parallelism, onSeabed: false).Of(LargestMetres, parallelism, 2.0 * HoleSurvey.LeastDepthMetres), parallelism),
             SurfaceSquareMetres = surface.SquareMetres,
             PlanSquareMetres = Plan(field),
             VectorRuggedness = surface.VectorRuggedness,

@@ -3,20 +3,24 @@ using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Habitat;
 
-/// <summary>Counts holes: water that a ball as small as the least entrance reaches, and the largest ball of the curve does not.</summary>
+/// <summary>Counts holes: water that a ball as small as the least entrance reaches, and that lies deep behind what the largest ball does when no seabed stops it.</summary>
 /// <remarks>
-/// Holes of 42 cm3 and more with entrances of 30 mm and more are counted, the sizes met on a fringing reef by Menard et al., 2012, PLoS ONE 7, e38450. A mouth is a patch of the
-/// hole that touches water outside it; depth is measured straight, so a winding hole is deeper than it says.
+/// Holes of 42 cm3 and more with entrances of 30 mm and more are counted, the sizes met on a fringing reef by Menard et al., 2012, PLoS ONE 7, e38450. A hole begins
+/// <see cref="LeastDepthMetres"/> behind what the largest ball reaches, so that scallops of the faces do not join them; its volume counts from there, its depth from outside. A mouth is a
+/// patch of the hole that touches water outside it; depth is measured straight, so a winding hole is deeper than it says.
 /// </remarks>
 internal static class HoleSurvey
 {
+    /// <summary>What is less deep than this is no hole, m; a rule of ours.</summary>
+    public const float LeastDepthMetres = 0.02f;
+
     private const double LeastCubicMetres = 42e-6;
 
     /// <summary>Finds the holes.</summary>
     /// <param name="field">The field.</param>
     /// <param name="clearances">Distance to the surface, m.</param>
     /// <param name="small">Reach of the ball of the least entrance: below 0 where it gets.</param>
-    /// <param name="large">Reach of the largest ball.</param>
+    /// <param name="large">Reach of the largest ball, told to more than the least depth beyond it.</param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
     /// <returns>Holes, largest first; equal ones in index order.</returns>
     public static IReadOnlyList<HabitatHole> Find(WaterField field, float[] clearances, float[] small, float[] large, Parallelism parallelism)
@@ -25,7 +29,7 @@ internal static class HoleSurvey
         byte[] isHole = new byte[shape.Count];
         for (int i = 0; i < isHole.Length; i++)
         {
-            isHole[i] = small[i] <= 0f && large[i] > 0f && InBox(field, i) ? (byte)1 : (byte)0;
+            isHole[i] = small[i] <= 0f && large[i] > LeastDepthMetres && InBox(field, i) ? (byte)1 : (byte)0;
         }
 
         ComponentMap holes = Components.Label(isHole, shape, Phase.Set, Connectivity.Faces, parallelism);
@@ -55,7 +59,7 @@ internal static class HoleSurvey
             if (own.Length > 0 && volume >= LeastCubicMetres)
             {
                 (int Hole, float Clearance, double Height) widest = own.MaxBy(patch => patch.Clearance);
-                found.Add(new HabitatHole(volume, own.Length, 2.0 * widest.Clearance, widest.Height, Math.Sqrt(deepest[hole])));
+                found.Add(new HabitatHole(volume, own.Length, 2.0 * widest.Clearance, widest.Height, LeastDepthMetres + Math.Sqrt(deepest[hole])));
             }
         }
 

@@ -145,7 +145,7 @@ internal sealed class RunLogBook
 
     private LoggedPosition Open(HeadPlace place, int index)
     {
-        int planned = index < 0 || Question.Job.Stop?.IsDone(place.Layer, place.Station) == true ? 0 : Question.Planned.CentiMillilitres[index];
+        int planned = index < 0 ? 0 : Question.Planned.CentiMillilitres[index];
         double allowance = stepCentiMillilitres + AllowedDeviations * Repeatability(place.Needle) * planned;
         return positions[place] = new LoggedPosition(place, index, planned, allowance);
     }

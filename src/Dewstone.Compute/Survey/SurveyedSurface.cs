@@ -64,21 +64,37 @@ public sealed class SurveyedSurface
     /// <returns>Its number and distance, metres.</returns>
     public (int Corner, double Metres) Nearest(Point3 p) => tree.Nearest(p.X, p.Y, p.Z);
 
-    /// <summary>Signed distance to the nearest of the triangles that meet at the nearest corner.</summary>
+    /// <summary>
+    /// Signed distance to the surface: from the triangles that meet at the nearest corner on to their neighbours, as long as one of those lies nearer.
+    /// </summary>
     /// <param name="p">The point, metres.</param>
     /// <returns>Metres, above 0 outside.</returns>
     public double Deviation(Point3 p)
     {
         (int corner, _) = Nearest(p);
-        double least = double.PositiveInfinity;
+        (int best, double least) = (-1, double.PositiveInfinity);
+        Look(p, corner, ref best, ref least);
+        for (int from = -1; from != best;)
+        {
+            from = best;
+            for (int side = 0; side < 3; side++)
+            {
+                Look(p, triangles[3 * from + side], ref best, ref least);
+            }
+        }
+
+        Point3 off = p - Corner(corner), normal = Normal(corner);
+        return Math.CopySign(Math.Sqrt(least), off.X * normal.X + off.Y * normal.Y + off.Z * normal.Z);
+    }
+
+    private void Look(Point3 p, int corner, ref int best, ref double least)
+    {
         for (int i = starts[corner]; i < starts[corner + 1]; i++)
         {
             int t = 3 * atCorners[i];
-            least = Math.Min(least, TriangleDistance.Squared(p.X, p.Y, p.Z, At(triangles[t]), At(triangles[t + 1]), At(triangles[t + 2])));
+            double squared = TriangleDistance.Squared(p.X, p.Y, p.Z, At(triangles[t]), At(triangles[t + 1]), At(triangles[t + 2]));
+            (best, least) = squared < least ? (atCorners[i], squared) : (best, least);
         }
-
-        Point3 from = p - Corner(corner), normal = Normal(corner);
-        return Math.CopySign(Math.Sqrt(least), from.X * normal.X + from.Y * normal.Y + from.Z * normal.Z);
     }
 
     private ReadOnlySpan<float> At(int corner) => positions.AsSpan(3 * corner, 3);

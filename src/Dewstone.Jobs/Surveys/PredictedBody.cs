@@ -1,6 +1,5 @@
 using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Survey;
-using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Surfaces;
 using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;
@@ -21,7 +20,7 @@ internal sealed record PredictedBody(OuterSurface Outside, SurveyedSurface Surfa
     /// <returns>The body; null when nothing hardens.</returns>
     public static PredictedBody? Of(UnitPlacement placement, MoistureResult moisture, WettingLaw law, Parallelism parallelism)
     {
-        SurfaceMesh mesh = PredictedSurface.Mesh(HardeningSurface.Of(moisture, law, parallelism), parallelism);
+        SurfaceMesh mesh = HardenedSurface.Of(moisture, law, parallelism).Mesh;
         if (mesh.Count == 0)
         {
             return null;

@@ -1,3 +1,4 @@
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Survey;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
@@ -29,7 +30,7 @@ internal static class SurveyFiles
         }
 
         CompiledJob printed = SimulatedJob.Of(job.Core, run.Log.Delivered!, job.Target, asRun.Prediction, job.Manifest.ToolVersion);
-        PlateSubject subject = new(printed, HardeningSurface.Of(printed.Moisture, printed.Description.Mix.Wetting, parallelism));
+        PlateSubject subject = new(printed, HardenedSurface.Of(printed.Moisture, printed.Description.Mix.Wetting, parallelism));
         return [.. worst.Select(layer => new EmittedFile($"as-run/layer-{layer:000}.png", PngFile.Write(PlateEmitter.Draw(subject, layer - 1))))];
     }
 

@@ -87,7 +87,9 @@ public sealed class CalibrateNeedlesTests : IDisposable
     }
 
     private static string Checks() => Header + string.Concat(
-        from row in new[] { 1, 2 } from column in new[] { 1, 2 } from reading in Enumerable.Range(0, 6)
+        from row in new[] { 1, 2 }
+        from column in new[] { 1, 2 }
+        from reading in Enumerable.Range(0, 6)
         let asked = new[] { 10.0, 20.0, 40.0 }[reading % 3]
         let gain = (column, row) == (2, 2) ? 0.02 : 0.98 + 0.002 * ((reading * 3 % 5) - 2)
         select $"{column},{row},{asked:0},{asked * gain / 1.0028:0.000},20,1013\n");

@@ -166,12 +166,28 @@ public sealed class SurveyRunTests(SurveyYard yard) : IClassFixture<SurveyYard>
         Words.Answer answer = await Words.Run("survey", yard.Job, "--run-log", log, "--json", "--quiet");
         Repository.AssertValid("survey.schema.json", answer.Output);
         JsonNode document = JsonNode.Parse(answer.Output)!;
+        Assert.Contains(document["findings"]!.AsArray(), f => (string)f!["code"]! == "DW3081" && ((string)f["message"]!).Contains("it was met as planned", StringComparison.Ordinal));
         Assert.Equal(("scrap", 1), ((string)document["verdict"]!, (int)document["exit_code"]!));
         Assert.True((double)document["run"]!["hardened_m3"]!["as_run"]! < (double)document["run"]!["hardened_m3"]!["planned"]!);
         Assert.Equal(before, SmallYard.Hashes(yard.Job));
         Words.Answer bad = await Words.Run("survey", yard.Yard.In("none.job"), "--run-log", log, "--json", "--quiet");
         Repository.AssertValid("survey.schema.json", bad.Output);
         Assert.Equal(ExitCode.InputAtFault, bad.Code);
+    }
+
+    [Fact]
+    public async Task Rest_of_a_stopped_print_is_held_against_the_log_of_the_rest_or_of_all()
+    {
+        string output = yard.Yard.In("rest");
+        Words.Answer resumed = await Words.Run("resume", yard.Job, "--after", "4", "--station", "1", "--pause", "1 min", "-o", output, "--quiet");
+        Assert.True(resumed.Code == ExitCode.Done, resumed.Output + resumed.Error);
+        string rest = Assert.Single(Directory.GetDirectories(output));
+        foreach (IEnumerable<LogRow> rows in new[] { yard.Log.Where(r => r.Layer > 5 || r is { Layer: 5, Station: 2 }), yard.Log })
+        {
+            Words.Answer answer = await Words.Run("survey", rest, "--run-log", yard.Write(rows), "--quiet");
+            Assert.True(answer.Code == ExitCode.Done, answer.Output + answer.Error);
+            Assert.DoesNotContain("DW", answer.Output, StringComparison.Ordinal);
+        }
     }
 
     [Fact]

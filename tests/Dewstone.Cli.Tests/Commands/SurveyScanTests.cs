@@ -130,6 +130,21 @@ public sealed class SurveyScanTests(SurveyYard yard) : IClassFixture<SurveyYard>
         Assert.Contains(said, answer.Output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Scan_too_large_is_refused_before_it_is_read()
+    {
+        string scan = yard.Yard.In("huge.stl");
+        await using (FileStream file = File.Create(scan))
+        {
+            file.SetLength(257L * 1024 * 1024);
+        }
+
+        Words.Answer answer = await Survey(scan, "--quiet");
+        File.Delete(scan);
+        Assert.Equal(ExitCode.InputAtFault, answer.Code);
+        Assert.Contains("huge.stl: error DW8351: ", answer.Output, StringComparison.Ordinal);
+    }
+
     private async Task<Words.Answer> Survey(string scan, params string[] more) => await Words.Run(["survey", yard.Job, "--scan", scan, .. more]);
 
     private static (double X, double Y, double Z) Turned((double X, double Y, double Z) p, double degrees, (double X, double Y, double Z) shift)

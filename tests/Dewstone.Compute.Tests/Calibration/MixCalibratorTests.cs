@@ -20,14 +20,17 @@ public sealed class MixCalibratorTests
         Assert.All(held, count => Assert.InRange(count, 17, 20));
     }
 
-    // A hundred: 90 or more have a chance of 99 %.
-    [Fact]
+    // A hundred with the same errors, twice and four times as large: 89 or more of 100 have a chance of 99.6 %.
+    [Theory]
     [Trait("Category", "Soak")]
-    public void Known_figures_come_back_within_their_intervals_in_a_hundred()
+    [InlineData(1.0)]
+    [InlineData(2.0)]
+    [InlineData(4.0)]
+    public void Known_figures_come_back_within_their_intervals_in_a_hundred(double errors)
     {
-        int[] held = Held(100);
-        TestContext.Current.SendDiagnosticMessage($"intervals that hold the truth, of 100: {string.Join(", ", held)}");
-        Assert.All(held, count => Assert.InRange(count, 90, 100));
+        int[] held = Held(100, errors);
+        TestContext.Current.SendDiagnosticMessage($"errors x {errors}: intervals that hold the truth, of 100: {string.Join(", ", held)}");
+        Assert.All(held, count => Assert.InRange(count, 89, 100));
     }
 
     [Fact]
@@ -94,6 +97,16 @@ public sealed class MixCalibratorTests
         Assert.Contains(Calibrate(yard.Absorption(4), balls, yard.Densities(4)).Findings, finding => finding.Code == "DW3056" && finding.Location!.Line == 9);
     }
 
+    // One column, of usual scatter 3 % known as if by four readings: S goes with the root of D, so 2 x 3 % x t(4) = 2.776 each way (textbook table), as a
+    // logarithm; the density that is kept adds nothing when it is exact.
+    [Fact]
+    public void One_column_tells_the_diffusivity_by_the_usual_scatter()
+    {
+        FittedFigure found = Calibrate(SimulatedTests.Assumed with { Uncertainty = null }, new SimulatedTests(1, Power4).Absorption(1)).Figures[0];
+        Assert.True(found.Fitted);
+        Assert.Equal(2.0 * 0.03 * 2.7764, Math.Log(found.High / found.Value), 1e-3);
+    }
+
     [Fact]
     public void Column_off_the_root_of_time_is_told()
     {
@@ -136,12 +149,12 @@ public sealed class MixCalibratorTests
         Assert.Null(none.Mix);
     }
 
-    private static int[] Held(int repeats)
+    private static int[] Held(int repeats, double errors = 1.0)
     {
         int[] held = new int[3];
         for (int repeat = 0; repeat < repeats; repeat++)
         {
-            SimulatedTests yard = new(repeat, Power4);
+            SimulatedTests yard = new(repeat, Power4, null, errors);
             MixCalibration found = Calibrate(yard.Absorption(4), yard.Balls(Doses), yard.Densities(4));
             Assert.NotNull(found.Mix);
             for (int j = 0; j < 3; j++)

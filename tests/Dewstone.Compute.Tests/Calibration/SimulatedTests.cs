@@ -6,7 +6,7 @@ using Dewstone.Model.Quantities;
 
 namespace Dewstone.Compute.Tests.Calibration;
 
-/// <summary>The yard's tests on a mix that is known, with seeded normal errors: absorption 3 %, diameters 1.5 % each way, masses 1 %, densities 1 %.</summary>
+/// <summary>The yard's tests on a mix that is known, with seeded normal errors: absorption 3 %, diameters 1.5 % each way, masses 1 %, densities 1 %, or so often that.</summary>
 internal sealed class SimulatedTests
 {
     public static readonly DryMix Truth = new()
@@ -37,10 +37,12 @@ internal sealed class SimulatedTests
     private readonly MixForward forward;
     private readonly MixFigures figures;
     private readonly SeededDraws draws;
+    private readonly double errors;
     private ulong drawn;
 
-    public SimulatedTests(int repeat, LawTables? tables = null, DryMix? mix = null)
+    public SimulatedTests(int repeat, LawTables? tables = null, DryMix? mix = null, double errors = 1.0)
     {
+        this.errors = errors;
         DryMix made = mix ?? Truth;
         forward = new MixForward(made, tables ?? new LawTables(SaturationLaw.Of(made.Wetting, made.Wetting.Exponent)));
         figures = new MixFigures(made.Wetting.AtSaturation.SquareMetresPerSecond, made.Hardening.WaterCement, made.LooseDensity.KilogramsPerCubicMetre);
@@ -81,5 +83,5 @@ internal sealed class SimulatedTests
         return new BallReading(dose, [diameter * Off(0.015), diameter * Off(0.015), diameter * Off(0.015)], weighed + water * Off(0.02), weighed, 20.0, index + 2);
     }
 
-    private double Off(double share) => 1.0 + share * NormalQuantile.At(draws.Fraction(drawn++));
+    private double Off(double share) => 1.0 + errors * share * NormalQuantile.At(draws.Fraction(drawn++));
 }

@@ -27,7 +27,7 @@ public sealed class HabitatSurveyTests
         CellGrid grid = Waters.Grid(Box, Cell);
         MoistureResult moisture = FrontFields.Moisture(grid, p => (distance ?? Block)(placement.ToUnit(p)));
         Site site = Samples.WracklineShoal() with { Animals = new ShelterAnimals(new Length(sheltered), new Length(predator)) };
-        return HabitatSurvey.Survey(Samples.Job() with { Site = site }, placement, HardenedSurface.Of(moisture, FrontFields.Law, new Parallelism(1)), new Parallelism(threads));
+        return HabitatSurvey.Survey(Samples.Job() with { Site = site }, placement, FrontFields.Surface(moisture), new Parallelism(threads));
     }
 
     [Fact]
@@ -43,7 +43,8 @@ public sealed class HabitatSurveyTests
         Assert.Equal(0.3, way.MouthHeightMetres, 0.015);
         Assert.Equal(0.1, blind.MouthHeightMetres, 0.015);
         Assert.Equal(0.15, blind.DepthMetres, 0.02);
-        Assert.Equal(1.0, blind.CubicMetres / (0.08 * 0.08 * 0.15), 0.1);
+        // The volume counts from 20 mm in.
+        Assert.Equal(1.0, blind.CubicMetres / (0.08 * 0.08 * 0.13), 0.1);
         Assert.Equal([0, 1, 1, 0], Enumerable.Range(0, 4).Select(i => report.InClass(i).Count()));
     }
 

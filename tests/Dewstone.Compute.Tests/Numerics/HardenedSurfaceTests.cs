@@ -1,5 +1,5 @@
 using Dewstone.Compute.Numerics;
-using Dewstone.Compute.Tests.Numerics;
+using Dewstone.Compute.Tests.Inspection;
 using Dewstone.Compute.Tests.Wetting;
 using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;

@@ -1,4 +1,5 @@
 using Dewstone.Compute.Habitat;
+using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Seabed;
 using Dewstone.Model.Description;
 using Dewstone.Model.Quantities;

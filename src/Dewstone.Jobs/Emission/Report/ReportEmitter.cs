@@ -27,6 +27,8 @@ internal static class ReportEmitter
         ("plates", "Plates", PlatesSection.Write),
         ("inspection", "Openings, walls and loose mix", InspectionSection.Write),
         ("strength", "Strength and lifting", StrengthSection.Write),
+        ("sea", "In the sea", SeaSection.Write),
+        ("habitat", "Habitat", HabitatSection.Write),
         ("trials", "How sure it is", TrialsSection.Write),
         ("doses", "Doses", DosesSection.Write),
         ("materials", "Materials, time, carbon and cost", MaterialsSection.Write),

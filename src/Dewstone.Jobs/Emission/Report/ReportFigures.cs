@@ -50,6 +50,41 @@ internal static class ReportFigures
     /// <returns>Text, three decimals.</returns>
     public static string Ratio(double ratio) => Minus(ratio.ToString("0.000"));
 
+    /// <summary>A factor of safety, or a like ratio.</summary>
+    /// <param name="factor">1.</param>
+    /// <returns>Text, two decimals; "above 100" from there on.</returns>
+    public static string Factor(double factor) => factor >= 100.0 ? "above 100" : factor.ToString("0.00");
+
+    /// <summary>A bearing.</summary>
+    /// <param name="degrees">Clockwise from true north.</param>
+    /// <returns>Text, three digits.</returns>
+    public static string Bearing(double degrees) => $"{degrees:000}°";
+
+    /// <summary>A length at sea.</summary>
+    /// <param name="metres">m.</param>
+    /// <returns>Text, metres to a hundredth.</returns>
+    public static string Metres(double metres) => $"{Minus(metres.ToString("0.00"))} m";
+
+    /// <summary>An area.</summary>
+    /// <param name="squareMetres">m2.</param>
+    /// <returns>Text.</returns>
+    public static string SquareMetres(double squareMetres) => $"{squareMetres:0.000} m²";
+
+    /// <summary>A force.</summary>
+    /// <param name="newtons">N.</param>
+    /// <returns>Text, kilonewtons.</returns>
+    public static string Kilonewtons(double newtons) => $"{newtons / 1000.0:0.00} kN";
+
+    /// <summary>A pressure.</summary>
+    /// <param name="pascals">Pa.</param>
+    /// <returns>Text, kilopascals.</returns>
+    public static string Kilopascals(double pascals) => $"{pascals / 1000.0:0.0} kPa";
+
+    /// <summary>A bare number of a chart's scale.</summary>
+    /// <param name="value">The number.</param>
+    /// <returns>Text.</returns>
+    public static string Plain(double value) => Minus(value.ToString("0.###"));
+
     /// <summary>A temperature.</summary>
     /// <param name="temperature">The temperature.</param>
     /// <returns>Text.</returns>
