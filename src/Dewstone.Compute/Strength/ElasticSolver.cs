@@ -26,7 +26,7 @@ public sealed class ElasticSolver
     public const double BalanceTolerance = 1e-9;
 
     /// <summary>Most rounds.</summary>
-    public const int MostRounds = 400;
+    public const int MostRounds = 2000;
 
     private readonly BrickElement brick;
     private readonly ElasticLevel level;
