@@ -1,5 +1,8 @@
 using Dewstone.Compute.Dosing;
+using Dewstone.Compute.Habitat;
 using Dewstone.Compute.Inspection;
+using Dewstone.Compute.Seabed;
+using Dewstone.Compute.Strength;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
@@ -29,12 +32,25 @@ internal sealed record InspectedSolid(
         RequirementReport requirements = RequirementCheck.Check(job.Description, predicted.Solid, predicted.Estimate);
         InspectionReport inspection = Inspector.Inspect(
             job.Description, job.Shape, job.Core.Placement, job.Target, predicted.Moisture, predicted.Surface, predicted.Solid, parallelism, cancellation);
+        StrengthResult strength = StrengthCheck.Check(
+            new StrengthQuestion
+            {
+                Job = job.Description,
+                Placement = job.Core.Placement,
+                Moisture = predicted.Moisture,
+                Solid = predicted.Solid,
+                LiftKilograms = predicted.Estimate.LiftKilograms,
+                Trapped = inspection.TrappedMix,
+            },
+            parallelism, cancellation);
+        SeabedResult sea = SeabedSolver.Solve(job.Description, predicted.Moisture.Grid, predicted.Moisture.Hardened, job.Core.Placement, predicted.Estimate, parallelism);
         return new InspectedSolid(
-            predicted, inspection, [.. requirements.Results, .. inspection.Requirements],
+            predicted, inspection, [.. requirements.Results, .. inspection.Requirements, .. sea.Requirements],
             [
                 .. WaterCheck.Check(job.Core.Placement, job.Core.Lattice, predicted.Moisture),
                 .. BlockedNeedleCheck.Check(job.Description, job.Shape, job.Core.Placement, job.Core.Lattice, job.Target, predicted.Moisture),
-                .. requirements.Findings, .. inspection.Findings,
+                .. requirements.Findings, .. inspection.Findings, .. strength.Findings, .. sea.Findings,
+                .. HabitatSurvey.Survey(job.Description, job.Core.Placement, predicted.Surface, parallelism).Findings,
             ]);
     }
 }

@@ -88,6 +88,10 @@ public sealed class SurveyMeasureTests(SurveyYard yard) : IClassFixture<SurveyYa
         Assert.True(first.Code == ExitCode.Done, first.Output + first.Error);
         Assert.Equal(["deviation.glb", "deviation.png", "survey.json", "weights-moving-range.svg", "weights.svg"], SmallYard.Hashes(folder).Keys);
         Repository.AssertValid("survey.schema.json", await File.ReadAllTextAsync(Path.Combine(folder, "survey.json")));
+        string surface = System.Text.Encoding.Latin1.GetString(await File.ReadAllBytesAsync(Path.Combine(folder, "deviation.glb")));
+        Assert.StartsWith("glTF", surface, StringComparison.Ordinal);
+        Assert.Contains("\"COLOR_0\"", surface, StringComparison.Ordinal);
+        Assert.DoesNotContain("_WATER_CEMENT", surface, StringComparison.Ordinal);
         SortedDictionary<string, string> written = SmallYard.Hashes(folder);
         await Weigh(Noise.Select(n => predicted + n), "-o", output, "--scan", Path.Combine(yard.Job, "predicted.stl"), "--threads", "1");
         Assert.Equal(written, SmallYard.Hashes(folder));
