@@ -77,7 +77,7 @@ public static class MixWriter
     // In decimal, where a share such as 0.07 has no tail.
     private static string Percent(double share) => $"{Plain((double)((decimal)share * 100m))} %";
 
-    private static string Plain(double value) => value.ToString("R");
+    private static string Plain(double value) => value.ToString("R").Replace('E', 'e');
 
     private static string Quoted(string text) => $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
 }

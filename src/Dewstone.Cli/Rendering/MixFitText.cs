@@ -54,12 +54,12 @@ internal static class MixFitText
     /// <summary>What stands on top of the new mix file.</summary>
     /// <param name="found">The calibration.</param>
     /// <returns>Lines of comment.</returns>
-    public static IReadOnlyList<string> Remarks(MixCalibration found) =>
-    [
-        "Fitted by dewstone calibrate mix; spreads are one standard deviation. Not told by the data and kept from the given mix: "
-            + (found.Figures.Any(figure => !figure.Fitted) ? string.Join(", ", found.Figures.Where(figure => !figure.Fitted).Select(figure => figure.Name)) : "nothing")
-            + ".",
-    ];
+    public static IReadOnlyList<string> Remarks(MixCalibration found)
+    {
+        string[] kept = [.. found.Figures.Where(figure => !figure.Fitted).Select(figure => figure.Name)];
+        string first = "Fitted by dewstone calibrate mix; spreads are one standard deviation.";
+        return kept.Length == 0 ? [first] : [first, $"Not told by the data and kept from the given mix: {string.Join(", ", kept)}."];
+    }
 
     private static string Four(double value) => value is >= 0.01 and < 1e5 ? $"{value:G4}" : $"{value:0.00e+0}";
 }

@@ -99,13 +99,7 @@ internal sealed class WeightedFit
         double[] centre = at.Logarithms();
         double[] Model(double[] parameters)
         {
-            double[] all = [.. centre];
-            for (int j = 0; j < free.Count; j++)
-            {
-                all[free[j]] = parameters[j];
-            }
-
-            MixFigures figures = MixFigures.Of(all);
+            MixFigures figures = With(centre, free, parameters);
             return [.. observations.Select(one => Math.Log(one.Model(forward, figures)) / MixObservations.UsualScatter(one.Kind))];
         }
 
@@ -173,19 +167,24 @@ internal sealed class WeightedFit
         return residual / Math.Sqrt(spare * Math.Max(all - own, 1e-3 * all) / (KnownBy(kind) - 1.0));
     }
 
+    private static MixFigures With(double[] logarithms, IReadOnlyList<int> free, double[] parameters)
+    {
+        double[] all = [.. logarithms];
+        for (int j = 0; j < free.Count; j++)
+        {
+            all[free[j]] = Math.Clamp(parameters[j], logarithms[free[j]] - FarthestLog, logarithms[free[j]] + FarthestLog);
+        }
+
+        return MixFigures.Of(all);
+    }
+
     private void Round(bool isLast)
     {
         double[] scales = [.. observations.Select(one => 1.0 / Scatter[one.Kind])];
         double[] observed = [.. observations.Select((one, i) => Math.Log(one.Measured) * scales[i])];
         double[] Model(double[] parameters)
         {
-            double[] all = [.. logarithms];
-            for (int j = 0; j < free.Length; j++)
-            {
-                all[free[j]] = Math.Clamp(parameters[j], begin[free[j]] - FarthestLog, begin[free[j]] + FarthestLog);
-            }
-
-            MixFigures figures = MixFigures.Of(all);
+            MixFigures figures = With(begin, free, parameters);
             return [.. observations.Select((one, i) => Math.Log(one.Model(forward, figures)) * scales[i])];
         }
 

@@ -1,3 +1,5 @@
+using Dewstone.Model.Quantities;
+
 namespace Dewstone.Compute.Survey;
 
 /// <summary>A closed surface without the walls of enclosed pockets, which no scanner sees.</summary>
@@ -14,6 +16,23 @@ public sealed record OuterSurface
 
     /// <summary>Volume within, the pockets included, m3.</summary>
     public double CubicMetres { get; }
+
+    /// <summary>Its area, m2.</summary>
+    public double SquareMetres
+    {
+        get
+        {
+            double sum = 0.0;
+            for (int t = 0; t < Triangles.Length; t += 3)
+            {
+                (Point3 a, Point3 b, Point3 c) = (Corner(Triangles[t]), Corner(Triangles[t + 1]), Corner(Triangles[t + 2]));
+                (Point3 u, Point3 v) = (b - a, c - a);
+                sum += new Point3(u.Y * v.Z - u.Z * v.Y, u.Z * v.X - u.X * v.Z, u.X * v.Y - u.Y * v.X).Norm / 2.0;
+            }
+
+            return sum;
+        }
+    }
 
     /// <summary>Takes the outer sheets of a surface.</summary>
     /// <param name="positions">Corners, metres.</param>
@@ -61,6 +80,8 @@ public sealed record OuterSurface
 
         return new OuterSurface([.. corners], [.. kept], sum);
     }
+
+    private Point3 Corner(int corner) => new(Positions[3 * corner], Positions[3 * corner + 1], Positions[3 * corner + 2]);
 
     private static int Root(int[] parent, int corner)
     {

@@ -62,7 +62,7 @@ internal static class ScanSurvey
             return null;
         }
 
-        IReadOnlyList<Suggestion> suggestions = lies ? SuggestionSearch.Run(job, doses, asRun, deviation.Points, parallelism, progress, cancellation) : [];
+        IReadOnlyList<Suggestion> suggestions = lies ? SuggestionSearch.Run(job, doses, asRun, deviation, parallelism, progress, cancellation) : [];
         findings.AddRange(lies ? [.. Deviates(deviation, place), .. suggestions.Take(1).Select(s => Suggested(s, place))] : Array.Empty<Diagnostic>());
         return (new ScanSurveyResult
         {

@@ -1,4 +1,5 @@
 using Dewstone.Compute.Geometry;
+using Dewstone.Compute.Survey;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;
@@ -9,8 +10,9 @@ namespace Dewstone.Jobs.Surveys;
 
 /// <summary>Which change of the hardening threshold or of the diffusivity would explain a scan best, one at a time.</summary>
 /// <remarks>
-/// The doses are predicted again at 4 cells a voxel with each changed figure, and the scan, lying where it was laid, is measured against the surface: mean
-/// distance, a point counting 30 mm at most. A change is told when it takes off a tenth at least and the distance is above 2 mm before it.
+/// The doses are predicted at 4 cells a voxel with the figures as they are and with each changed one; what the change does to the distance of a point of the
+/// scan is added to its deviation at the job's own cells, so that coarse cells favour no figure. Compared are mean distances, a point counting 30 mm at most.
+/// A change is told when it takes off a tenth at least and the distance is above 2 mm before it.
 /// </remarks>
 internal static class SuggestionSearch
 {
@@ -27,38 +29,22 @@ internal static class SuggestionSearch
     /// <param name="job">The job.</param>
     /// <param name="doses">Doses, as run where that is known.</param>
     /// <param name="asRun">Times as run; null for those planned.</param>
-    /// <param name="scan">Points of the scan where they lie, metres, unit frame.</param>
+    /// <param name="deviation">The scan where it lies.</param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
     /// <param name="progress">Told within; may be null.</param>
     /// <param name="cancellation">Looked at within.</param>
     /// <returns>The best of each figure that helps, the better first.</returns>
     public static IReadOnlyList<Suggestion> Run(
-        SurveyedJob job, DosePlan doses, DoseSchedule? asRun, IReadOnlyList<Point3> scan, Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation)
+        SurveyedJob job, DosePlan doses, DoseSchedule? asRun, ScanDeviation deviation, Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation)
     {
         CellGrid grid = CellGrid.Over(job.Core.Lattice, Cells);
         TargetField target = Voxelizer.Voxelize(job.Shape, job.Core.Placement, grid, parallelism, null, cancellation);
-        int taken = Math.Min(scan.Count, MostPoints);
-        Point3[] points = [.. Enumerable.Range(0, taken).Select(i => scan[(int)((long)i * scan.Count / taken)])];
+        int taken = Math.Min(deviation.Points.Count, MostPoints);
+        int[] sample = [.. Enumerable.Range(0, taken).Select(i => (int)((long)i * deviation.Points.Count / taken))];
+        double before = sample.Sum(i => Math.Min(MostMetres, Math.Abs(deviation.Metres[i]))) / taken;
         DryMix mix = job.Description.Mix;
         int done = 0;
-        double Misfit(DryMix changed)
-        {
-            progress?.Report(new Progress("other figures", done++ / (double)(Thresholds.Length + Diffusivities.Length + 1)));
-            MoistureResult moisture = Prediction.Of(job.Description with { Mix = changed }, doses, target, parallelism, null, cancellation, asRun).Moisture;
-            if (PredictedBody.Of(job.Core.Placement, moisture, changed.Wetting, parallelism) is not { } body)
-            {
-                return MostMetres;
-            }
-
-            double[] metres = new double[points.Length];
-            Parallel.For(
-                0, points.Length, new ParallelOptions { MaxDegreeOfParallelism = parallelism.Threads, CancellationToken = cancellation },
-                i => metres[i] = Math.Min(MostMetres, Math.Abs(body.Surface.Deviation(points[i]))));
-            return metres.Sum() / metres.Length;
-        }
-
-        double before = Misfit(mix);
-        if (before < LeastMetres)
+        if (before < LeastMetres || Distances(mix) is not { } asIs)
         {
             return [];
         }
@@ -71,6 +57,26 @@ internal static class SuggestionSearch
             return new Suggestion("wetting.diffusivity", f, changed.SquareMetresPerSecond, "m2/s", before, Misfit(mix with { Wetting = mix.Wetting with { AtSaturation = changed } }));
         });
         return [.. new[] { threshold, diffusivity }.Where(s => s.AfterMetres <= Gain * before).OrderBy(s => s.AfterMetres)];
+
+        double Misfit(DryMix changed) => Distances(changed) is not { } distances
+            ? MostMetres
+            : sample.Select((point, i) => Math.Min(MostMetres, Math.Abs(deviation.Metres[point] + distances[i] - asIs[i]))).Sum() / taken;
+
+        double[]? Distances(DryMix changed)
+        {
+            progress?.Report(new Progress("other figures", done++ / (double)(Thresholds.Length + Diffusivities.Length + 1)));
+            MoistureResult moisture = Prediction.Of(job.Description with { Mix = changed }, doses, target, parallelism, null, cancellation, asRun).Moisture;
+            if (PredictedBody.Of(job.Core.Placement, moisture, changed.Wetting, parallelism) is not { } body)
+            {
+                return null;
+            }
+
+            double[] metres = new double[taken];
+            Parallel.For(
+                0, taken, new ParallelOptions { MaxDegreeOfParallelism = parallelism.Threads, CancellationToken = cancellation },
+                i => metres[i] = body.Surface.Deviation(deviation.Points[sample[i]]));
+            return metres;
+        }
     }
 
     private static Suggestion Best(double[] factors, Func<double, Suggestion> tryOut) => factors.Select(tryOut).ToArray().MinBy(s => s.AfterMetres);

@@ -15,6 +15,9 @@ internal static class SurveyFiles
     private const int WorstLayers = 3;
     private const double LeastLitres = 0.005;
 
+    // Points strewn at random leave gaps of about this many mean distances.
+    private const double SpacingPerMean = 1.5;
+
     /// <summary>Plates of the layers that differ most as run.</summary>
     /// <param name="job">The job.</param>
     /// <param name="run">What differs.</param>
@@ -48,7 +51,8 @@ internal static class SurveyFiles
     /// <returns>The files.</returns>
     public static IReadOnlyList<EmittedFile> Deviation(SurveyedJob job, ScanSurveyResult scan, PredictedBody body, Parallelism parallelism)
     {
-        double spacing = ScanSurvey.Spacing(job);
+        // A scan coarser than it is thinned to has its points as far apart as the surface's area leaves them.
+        double spacing = Math.Max(ScanSurvey.Spacing(job), SpacingPerMean * Math.Sqrt(body.Outside.SquareMetres / scan.Deviation.Points.Count));
         return
         [
             DeviationPicture.Emit(job.Manifest.Name, job.Core.Placement.UnitBox, scan, spacing),

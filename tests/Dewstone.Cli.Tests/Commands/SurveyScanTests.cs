@@ -85,6 +85,19 @@ public sealed class SurveyScanTests(SurveyYard yard) : IClassFixture<SurveyYard>
         Assert.Equal(before, SmallYard.Hashes(other));
     }
 
+    [Fact]
+    public async Task Own_surface_of_finer_cells_suggests_nothing()
+    {
+        Words.Answer compiled = await Words.Run("compile", yard.Yard.In("tall.unit.yaml"), "-o", yard.Yard.In("fine"), "--cells", "8", "--quiet");
+        Assert.True(compiled.Code == ExitCode.Done, compiled.Output + compiled.Error);
+        string job = yard.Yard.In("fine", "tall.job");
+
+        // The file also holds the walls of enclosed dry pockets, which no scanner sees: they are told as places, but explain nothing of the mix.
+        Words.Answer answer = await Words.Run("survey", job, "--scan", Path.Combine(job, "predicted.stl"));
+        Assert.True(answer.Code == ExitCode.Done, answer.Output + answer.Error);
+        Assert.DoesNotContain("DW3089", answer.Output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("solid x\nfacet normal 0 0 1\nouter loop\nvertex 1 2\n", ":4:11: error DW8350: there are 2 numbers where three are due")]
     [InlineData("solid x\nfacet normal 0 0 1\nouter loop\nvertex 1 2 nan\n", ":4:12: error DW8352: `nan` is no usable coordinate")]

@@ -31,13 +31,14 @@ public sealed class ScanMeasureTests
         Assert.Equal(100, ScanPoints.Of(new UnitScan { Positions = dense, IsSurface = false }, spacing).Length / 3);
     }
 
-    // A ball of 0.2 m with a hollow of 0.1 m: outside 4/3 pi r^3 = 0.033510 m3. Closed form; at 20 cells a radius the mesh is 0.15 % short (C-909's bias of a distance field).
+    // A ball of 0.2 m with a hollow of 0.1 m: outside 4/3 pi r^3 = 0.033510 m3 and 4 pi r^2 = 0.502655 m2. Closed form; at 20 cells a radius the mesh is 0.15 % short (C-909's bias of a distance field).
     [Fact]
     public void Outer_surface_leaves_out_enclosed_pockets()
     {
         SurfaceMesh mesh = HollowBall(0.2, 0.1);
         OuterSurface outside = OuterSurface.Of(mesh.Positions, mesh.Triangles);
         Assert.Equal(4.0 / 3.0 * Math.PI * 0.008, outside.CubicMetres, 0.003 * 0.0335);
+        Assert.Equal(4.0 * Math.PI * 0.04, outside.SquareMetres, 0.003 * 0.5);
         Assert.True(outside.Triangles.Length < mesh.Triangles.Length);
         Assert.All(Enumerable.Range(0, outside.Positions.Length / 3), i => Assert.InRange(Radius(outside.Positions, i), 0.195, 0.205));
     }

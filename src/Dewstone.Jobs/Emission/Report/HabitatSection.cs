@@ -38,7 +38,7 @@ internal static class HabitatSection
             ]),
         ]);
         ReportTable.Write(
-            html, $"Holes by their widest mouth, {habitat.Holes.Count} in all", ["#mouth from", "#holes", "#with one mouth", "#with more", "#volume"],
+            html, $"Holes by their widest mouth, {habitat.Holes.Count} in all", ["mouth from", "#holes", "#with one mouth", "#with more", "#volume"],
             HabitatReport.MouthClasses.Select((from, i) => (from, Holes: habitat.InClass(i).ToList())).Select(row => (string[])
             [
                 ReportFigures.Length(row.from), $"{row.Holes.Count}", $"{row.Holes.Count(hole => hole.Exits == 1)}", $"{row.Holes.Count(hole => hole.Exits > 1)}",
@@ -85,11 +85,13 @@ internal static class HabitatSection
             if (depth is { } metres && metres >= curve[0].DiameterMetres && metres <= curve[^1].DiameterMetres)
             {
                 double x = frame.X(1000.0 * metres);
+                RefugePoint own = curve.First(point => point.DiameterMetres == metres);
+                html.Add($"""<circle class="mark" cx="{x}" cy="{frame.Y(1000.0 * own.CubicMetres)}" r="{(own.IsSure ? 4.0 : 0.0)}" />""");
                 html.Add($"""<path class="curve second" d="M{x} {ChartFrame.Top}V{ChartFrame.Top + ChartFrame.Height}" /><text x="{x + 4.0}" y="{ChartFrame.Top + (name == "predator" ? 26.0 : 12.0)}">{name}</text>""");
             }
         }
 
-        html.Add($"""</svg><p class="quiet">Broken line: balls less than four cells wide, not judged by.</p></figure>""");
+        html.Add($"""</svg><p class="quiet">Broken line: balls less than four cells wide, not judged by. Dots: the animals, on finer cells where these are too coarse.</p></figure>""");
     }
 
     private static (double Across, double Up) Point(RefugePoint point) => (1000.0 * point.DiameterMetres, 1000.0 * point.CubicMetres);
