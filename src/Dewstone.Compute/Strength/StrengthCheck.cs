@@ -53,6 +53,11 @@ public static class StrengthCheck
             return new StrengthResult(null, []);
         }
 
+        if (bricks.MeanPascals <= 0.0)
+        {
+            return new StrengthResult(null, [TooWeak(bricks.MeanPascals)]);
+        }
+
         AgeFactor factor = AgeFactor.Of(law.CementClass);
         double curing = job.CuringTemperature.Celsius, rate = Maturity.Rate(curing, job.Mix.Hardening.ActivationKelvin);
         if (curing is < 0.0 or > 40.0)
@@ -63,7 +68,7 @@ public static class StrengthCheck
 
         IReadOnlyList<Support> places = HangCheck.Places(job.Unit.Lifting, job.Unit.OuterBox, bricks);
         LiftingReport lifting = Lifting(question, bricks, places, findings);
-        (IReadOnlyList<TensionResult> tension, BodyMap map, int rounds) = Tension(question, bricks, places, parallelism, cancellation);
+        (IReadOnlyList<TensionResult> tension, BodyMap map) = Tension(question, bricks, places, parallelism, cancellation);
         double? lift = LiftAge(bricks.MeanPascals, tension, factor) / rate;
         double atLift = lift is { } days ? Math.Sqrt(factor.At(days * rate)) : 1.0;
         tension = [.. tension.Select(held => held with { FactorAtLift = held.Factor * atLift })];
@@ -84,7 +89,7 @@ public static class StrengthCheck
                 LiftDays = lift,
                 LiftPascals = LiftPascals,
                 Tension = tension,
-                Mesh = (Math.Max(Math.Max(bricks.Shape.Nx, bricks.Shape.Ny), bricks.Shape.Nz), rounds),
+                Bricks = Math.Max(Math.Max(bricks.Shape.Nx, bricks.Shape.Ny), bricks.Shape.Nz),
                 Map = map,
                 Lifting = lifting,
                 Exposure = [.. ExposureRules.All.Select(rule => new ExposureVerdict(rule, ExposureRules.Met(
@@ -116,7 +121,7 @@ public static class StrengthCheck
         };
     }
 
-    private static (IReadOnlyList<TensionResult> Results, BodyMap Map, int Rounds) Tension(
+    private static (IReadOnlyList<TensionResult> Results, BodyMap Map) Tension(
         StrengthQuestion question, BodyBricks bricks, IReadOnlyList<Support> places, Parallelism parallelism, CancellationToken cancellation)
     {
         GridShape shape = bricks.Shape;
@@ -131,6 +136,11 @@ public static class StrengthCheck
         {
             TensionField field = TensionStudy.Judge(solver, bricks, (int)held, BallPitches * pitch, parallelism);
             int at = field.Worst;
+            if (field.Tension(at) <= 0.0)
+            {
+                continue;
+            }
+
             results.Add(new TensionResult(held, field.Tension(at), field.Cracking(at), field.Where(at), 0.0, overturns));
             if (use.Length == 0 || (cases[0].Case != LoadCase.Lifted && results[^1].Factor < worst))
             {
@@ -149,7 +159,7 @@ public static class StrengthCheck
             Pascals = bricks.Pascals,
             Use = use,
         };
-        return (results, map, solver.Rounds);
+        return (results, map);
     }
 
     // Equivalent days to the mean strength, and to the factor against cracking when lifted, whichever comes later; null when one never comes.
@@ -169,29 +179,20 @@ public static class StrengthCheck
     {
         if (factor.DaysTo(LiftPascals / mean) is null)
         {
-            findings.Add(StrengthFindings.NeverStrongEnough.At(
-                $"{mean * 1e-6:0.#} MPa at 28 days on the mean; units are lifted from {LiftPascals * 1e-6:0} MPa on", "raise the binder share or the loose density, or give measured cubes",
-                new KeyPath(DescriptionKind.Mix, "strength")));
+            findings.Add(TooWeak(mean));
         }
 
         foreach (TensionResult held in tension.Where(held => held.Factor < CrackingStress.LeastFactor))
         {
             findings.Add(StrengthFindings.TensionHigh.At(
-                string.Create(null, $"{Words(held.Case)}: {held.TensionPascals * 1e-6:0.###} MPa of tension at ({held.Where.X * 1e3:0}, {held.Where.Y * 1e3:0}, {held.Where.Z * 1e3:0}) mm, cracks at {held.CrackingPascals * 1e-6:0.###} MPa at 28 days: factor {held.Factor:0.##}, at least {CrackingStress.LeastFactor} is wanted"),
+                string.Create(null, $"{LoadCaseWords.Of(held.Case)}: {held.TensionPascals * 1e-6:0.###} MPa of tension at ({held.Where.X * 1e3:0}, {held.Where.Y * 1e3:0}, {held.Where.Z * 1e3:0}) mm, cracks at {held.CrackingPascals * 1e-6:0.###} MPa at 28 days: factor {held.Factor:0.##}, at least {CrackingStress.LeastFactor} is wanted"),
                 held.Case == LoadCase.Lifted ? "move the straps or thicken that place" : "thicken that place, or never set the unit down that way",
                 new KeyPath(DescriptionKind.Unit, "lifting")) with
             { Severity = held.Case == LoadCase.Lifted ? Severity.Error : Severity.Warning, Where = held.Where });
         }
     }
 
-    /// <summary>A load case in words.</summary>
-    /// <param name="held">The case.</param>
-    /// <returns>Words without a capital.</returns>
-    public static string Words(LoadCase held) => held switch
-    {
-        LoadCase.Lifted => "lifted",
-        LoadCase.OnWestAndEastEdges => "standing on its west and east edges",
-        LoadCase.OnSouthAndNorthEdges => "standing on its south and north edges",
-        _ => "with one like it on top",
-    };
+    private static Diagnostic TooWeak(double mean) => StrengthFindings.NeverStrongEnough.At(
+        $"{mean * 1e-6:0.#} MPa at 28 days on the mean; units are lifted from {LiftPascals * 1e-6:0} MPa on", "raise the binder share or the loose density, or give measured cubes",
+        new KeyPath(DescriptionKind.Mix, "strength"));
 }

@@ -38,11 +38,11 @@ public sealed record StrengthReport
     /// <summary>Mean strength at which it is lifted, Pa.</summary>
     public required double LiftPascals { get; init; }
 
-    /// <summary>Tension by load case; without lifting where the file does not say how, or the unit would not stay level.</summary>
+    /// <summary>Tension by load case, without a case that causes none; without lifting where the file does not say how, or the unit would not stay level.</summary>
     public required IReadOnlyList<TensionResult> Tension { get; init; }
 
-    /// <summary>Bricks along the longest side that the tension was computed with, and rounds the solver took.</summary>
-    public required (int Bricks, int Rounds) Mesh { get; init; }
+    /// <summary>Bricks along the longest side that the tension was computed with.</summary>
+    public required int Bricks { get; init; }
 
     /// <summary>Strength and tension for drawing.</summary>
     public required BodyMap Map { get; init; }

@@ -182,6 +182,15 @@ public sealed class StrengthCheckTests
     }
 
     [Fact]
+    public void Cubes_without_strength_give_a_finding_and_no_report()
+    {
+        StrengthLaw law = new() { Measured = [new MeasuredStrength(new Duration(86400.0), new Temperature(20.0), new Pressure(0.0))] };
+        StrengthResult result = Check(Block(), job => job with { Mix = job.Mix with { Strength = law } });
+        Assert.Equal("DW5010", Assert.Single(result.Findings).Code);
+        Assert.Null(result.Report);
+    }
+
+    [Fact]
     public void Nothing_hardened_gives_no_report() =>
         Assert.Equal(new StrengthResult(null, []), Check(Block(_ => 1.0)) with { Findings = [] });
 
@@ -196,7 +205,7 @@ public sealed class StrengthCheckTests
         StrapLifting lifting = new() { Lines = [new StrapLine(Axis.Y, new Length(0.2)), new StrapLine(Axis.Y, new Length(0.7))] };
         StrengthReport[] reports = [.. new[] { StrengthQuestion.DefaultBricks, 48 }.Select(bricks => Check(
             (moisture, SampleUnits.WrackPlacement), job => job with { Unit = SampleUnits.WrackBlock with { Lifting = lifting } }, bricks).Report!)];
-        Assert.Equal([29, 48], reports.Select(report => report.Mesh.Bricks));
+        Assert.Equal([29, 48], reports.Select(report => report.Bricks));
         for (int i = 0; i < 4; i++)
         {
             (TensionResult few, TensionResult many) = (reports[0].Tension[i], reports[1].Tension[i]);

@@ -62,7 +62,7 @@ public static class StrengthJson
             json.WriteBoolean("overturns", held.Overturns);
             Point(json, "unit_frame_mm", held.Where);
         });
-        json.WriteNumber("bricks", report.Mesh.Bricks);
+        json.WriteNumber("bricks", report.Bricks);
         json.Objects("exposure", report.Exposure, verdict =>
         {
             json.WriteString("rule", verdict.Rule.Name);

@@ -1,3 +1,4 @@
+using Dewstone.Compute.Strength;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Report;
@@ -15,10 +16,10 @@ internal static class BodyDrawing
     public static void Write(HtmlWriter html, BodyMap map, TensionResult worst)
     {
         double strongest = map.Pascals.Max(), tensest = map.Use.Length == 0 ? 0.0 : map.Use.Max();
-        Row(html, map, worst, "strong", $"Strength at 28 days, cut through the place nearest to cracking when {StrengthWords.Case(worst.Case)} (ring): from pale, {StrengthWords.Stress(0.5 * strongest)} or less, to full tone, {StrengthWords.Stress(strongest)}", i => Math.Max(0.0, 2.0 * map.Pascals[i] / strongest - 1.0));
+        Row(html, map, worst, "strong", $"Strength at 28 days, cut through the place nearest to cracking when {LoadCaseWords.Of(worst.Case)} (ring): from pale, {StrengthWords.Stress(0.5 * strongest)} or less, to full tone, {StrengthWords.Stress(strongest)}", i => Math.Max(0.0, 2.0 * map.Pascals[i] / strongest - 1.0));
         if (tensest > 0.0)
         {
-            Row(html, map, worst, "tense", $"Tension over cracking stress at 28 days, {StrengthWords.Case(worst.Case)}, on the same cuts: full tone {ReportFigures.Share(tensest)}", i => map.Use[i] / tensest);
+            Row(html, map, worst, "tense", $"Tension over cracking stress at 28 days, {LoadCaseWords.Of(worst.Case)}, on the same cuts: full tone {ReportFigures.Share(tensest)}", i => map.Use[i] / tensest);
         }
     }
 

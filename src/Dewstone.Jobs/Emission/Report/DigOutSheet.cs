@@ -1,3 +1,4 @@
+using Dewstone.Compute.Strength;
 using Dewstone.Model.Description;
 using Dewstone.Model.Results;
 
@@ -40,9 +41,9 @@ internal static class DigOutSheet
         ReportTable.Pairs(
             html,
             ("dig out", $"not before {StrengthWords.Age(strength.DigOutDays)} after the last layer, mean strength 2 MPa"),
-            ("lift", strength.LiftDays is null
+            ("lift", strength.LiftDays is not { } days
                 ? "never: it does not grow strong enough"
-                : $"not before {StrengthWords.Age(strength.LiftDays)}, mean strength {StrengthWords.Stress(strength.LiftPascals)} (predicted at 28 days of 20 °C: {StrengthWords.Stress(strength.MeanPascals)})"),
+                : $"not before {StrengthWords.Age(strength.LiftDays)}, mean strength {StrengthWords.Stress(strength.LiftPascals)} ({StrengthWords.Stress(strength.MeanPascals)} at 28 days of 20 °C), a maturity of {Maturity.NurseSaul(strength.CuringCelsius, 24.0 * days):0} °C h above 0 °C"),
             ("cured at", $"{strength.CuringCelsius:0.#} °C{(job.Tonight?.CuringTemperature is null ? ", taken, not measured" : "")}; a day counts as {rate:0.00} at 20 °C"),
             ("mass on the hook", $"{ReportFigures.Mass(lifting.Kilograms)}, of which {ReportFigures.Mass(lifting.TrappedKilograms)} loose mix that stays in"),
             ("load cell", $"{lifting.LoadCellKilograms.Least:0} to {lifting.LoadCellKilograms.Most:0} kg; more: mix clings, set down and clear; less: something stayed behind, stop"),
@@ -83,8 +84,8 @@ internal static class DigOutSheet
 
     private static string Stands(StrengthReport strength)
     {
-        string[] bad = [.. strength.Tension.Where(held => held.Case != LoadCase.Lifted && (held.FactorAtLift < 1.5 || held.Overturns)).Select(held => StrengthWords.Case(held.Case))];
-        return bad.Length == 0 ? "edges and stacking were reckoned and hold, but are not for young concrete" : $"it does not bear being set {string.Join(" or ", bad)}";
+        string[] bad = [.. strength.Tension.Where(held => held.Case != LoadCase.Lifted && (held.FactorAtLift < 1.5 || held.Overturns)).Select(held => LoadCaseWords.Of(held.Case))];
+        return bad.Length == 0 ? "edges and stacking were reckoned and hold, but are not for young concrete" : $"it does not bear {string.Join(" or ", bad)}";
     }
 
     private static string Places(CompiledJob job)

@@ -1,3 +1,4 @@
+using Dewstone.Compute.Strength;
 using Dewstone.Model.Quantities;
 
 namespace Dewstone.Jobs.Emission.Report;
@@ -35,10 +36,10 @@ internal static class StrengthSection
                 ["held", "#tension", "#cracks at 28 d at", "#factor 28 d", "#factor when lifted first", "at, in the unit"],
                 strength.Tension.Select(held => (string[])
                 [
-                    StrengthWords.Case(held.Case), StrengthWords.Stress(held.TensionPascals), StrengthWords.Stress(held.CrackingPascals),
+                    LoadCaseWords.Of(held.Case), StrengthWords.Stress(held.TensionPascals), StrengthWords.Stress(held.CrackingPascals),
                     ReportFigures.Amount(held.Factor), ReportFigures.Amount(held.FactorAtLift), ReportFigures.Place(held.Where) + (held.Overturns ? "; does not stay on them" : ""),
                 ]));
-            html.Add($"<p>By finite elements, {strength.Mesh.Bricks} bricks along the longest side: largest principal tension as its mean over a ball one pitch across. A factor of 1.5 is asked. Blows, friction, shrinkage and the sideways pull of the slings are not in it.</p>");
+            html.Add($"<p>By finite elements, {strength.Bricks} bricks along the longest side: largest principal tension as its mean over a ball one pitch across. A factor of 1.5 is asked. Blows, friction, shrinkage and the sideways pull of the slings are not in it.</p>");
             BodyDrawing.Write(html, strength.Map, strength.Tension[0]);
         }
 

@@ -1,5 +1,4 @@
 using Dewstone.Model.Description;
-using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Report;
 
@@ -36,16 +35,5 @@ internal static class StrengthWords
         StrengthRule.HandbookCurve => "handbook curve of water/cement, of a bed said to be compacted",
         StrengthRule.Measured => "cubes cut from the same bed",
         _ => "gel/space ratio with the air left in the bed",
-    };
-
-    /// <summary>A load case.</summary>
-    /// <param name="held">The case.</param>
-    /// <returns>Words.</returns>
-    public static string Case(LoadCase held) => held switch
-    {
-        LoadCase.Lifted => "lifted",
-        LoadCase.OnWestAndEastEdges => "on its west and east edges",
-        LoadCase.OnSouthAndNorthEdges => "on its south and north edges",
-        _ => "one like it on top",
     };
 }
