@@ -115,7 +115,9 @@ public sealed class SeabedSolverTests
             Water = Shoal.Site.Water with { High = Shoal.Site.Water.Low },
             Wave = Shoal.Site.Wave with
             {
-                PeakPeriod = new Duration(point.PeriodSeconds), HeightRule = DesignHeightRule.Stated, StatedHeight = new Length(point.LowMetres!.Value),
+                PeakPeriod = new Duration(point.PeriodSeconds),
+                HeightRule = DesignHeightRule.Stated,
+                StatedHeight = new Length(point.LowMetres!.Value),
                 SignificantHeight = new Length(0.1),
             },
         };

@@ -16,12 +16,20 @@ internal static class SeaJobs
         Water = new SiteWater { Depth = new Length(6), Low = new Length(-0.3), High = new Length(1.4), Salinity = 30, Temperature = new Temperature(12) },
         Wave = new DesignWave
         {
-            SignificantHeight = new Length(1.2), PeakPeriod = new Duration(7), Direction = new Angle(250), HeightRule = DesignHeightRule.HighestTenth,
+            SignificantHeight = new Length(1.2),
+            PeakPeriod = new Duration(7),
+            Direction = new Angle(250),
+            HeightRule = DesignHeightRule.HighestTenth,
         },
         Current = new SeaCurrent(new Speed(0.6), new Angle(90)),
         Seabed = new SeabedSoil
         {
-            Soil = SoilKind.Sand, Friction = 0.55, FrictionAngle = new Angle(30), EffectiveWeight = new UnitWeight(8500), Grain = new Length(3e-4), Slope = new Angle(2),
+            Soil = SoilKind.Sand,
+            Friction = 0.55,
+            FrictionAngle = new Angle(30),
+            EffectiveWeight = new UnitWeight(8500),
+            Grain = new Length(3e-4),
+            Slope = new Angle(2),
         },
         Animals = new ShelterAnimals(new Length(0.05), new Length(0.09)),
     };
