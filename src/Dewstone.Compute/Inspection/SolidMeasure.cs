@@ -10,7 +10,7 @@ namespace Dewstone.Compute.Inspection;
 /// The hardened volume is what the hardened surface encloses; cells counted whole would fall short of it, the more the coarser they are (see
 /// <see cref="HardenedSurface"/>). Match and shares are counts of cells. The water in the solid is that of the hardened cells, and of the rim between them and
 /// the surface at the threshold's content: a lone ball of 35 mL at 8 cells a voxel, whose exact solid has a mean water/cement of 0.394, then has 0.397, by its
-/// hardened cells alone 0.411; the smallest example holds 6.89 to 6.90 L of water at 4 to 16 cells a voxel, its hardened cells 6.80 to 6.89 L. Sums are in double, one partial sum a plane of cells, added from the lowest plane up, whatever the number of threads elsewhere.
+/// hardened cells alone 0.411; the smallest example holds 6.91 and 6.90 L of water at 4 and 8 cells a voxel, its hardened cells 6.80 and 6.86 L. Sums are in double, one partial sum a plane of cells, added from the lowest plane up, whatever the number of threads elsewhere.
 /// </remarks>
 public static class SolidMeasure
 {

@@ -113,9 +113,15 @@ public static class LocalThickness
                     continue;
                 }
 
-                int across = (int)(MathF.Sqrt(plane) / width);
+                int across = (int)(MathF.Sqrt(plane) / width), left = Math.Max(0, cx - across), right = Math.Min(shape.Nx - 1, cx + across);
                 for (int y = Math.Max(0, cy - across); y <= Math.Min(shape.Ny - 1, cy + across); y++)
                 {
+                    // Most rows are covered by larger balls all the way across.
+                    if (!uncovered.Any((z - first) * shape.Ny + y, left, right))
+                    {
+                        continue;
+                    }
+
                     float row = plane - (y - cy) * width * ((y - cy) * width);
                     if (row < 0f)
                     {

@@ -24,6 +24,13 @@ internal sealed class UncoveredCells
         }
     }
 
+    /// <summary>Whether any cell of a stretch of a row is uncovered.</summary>
+    /// <param name="row">Row.</param>
+    /// <param name="first">First cell.</param>
+    /// <param name="last">Last cell.</param>
+    /// <returns>True when there is one.</returns>
+    public bool Any(int row, int first, int last) => Find(_next.AsSpan(row * _stride, _stride), first) <= last;
+
     /// <summary>Covers a stretch of a row.</summary>
     /// <param name="row">Row.</param>
     /// <param name="first">First cell.</param>

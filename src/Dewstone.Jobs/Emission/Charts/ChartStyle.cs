@@ -87,7 +87,7 @@ internal static class ChartStyle
     /// <summary>A word for the legend.</summary>
     /// <param name="text">The word.</param>
     /// <returns>The word with room behind it: without a measurer of text its end would be cut off.</returns>
-    public static string Entry(string text) => text + new string('\u00A0', 2 + text.Length / 5);
+    public static string Entry(string text) => text + new string('\u00A0', 4 + text.Length / 4);
 
     /// <summary>Tone of a deviation: blue below, white at nought, orange above.</summary>
     /// <param name="share">Deviation over the one of full tone; beyond -1 and 1 the tone stays.</param>

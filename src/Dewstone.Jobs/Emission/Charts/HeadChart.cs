@@ -46,6 +46,9 @@ public static class HeadChart
         (up.Key, up.Minimum, up.Maximum, up.PositionTier) = ($"{key}-y", 0.4, rows + 2.6, 0);
         across.MinimumMajorStep = up.MinimumMajorStep = 1;
         up.IsAxisVisible = from == 0.0;
+
+        // The row of tones above the plan is no row of needles.
+        up.LabelFormatter = row => row >= 1.0 && row <= rows && row == Math.Floor(row) ? $"{row:0}" : "";
         sheet.Axes.Add(across);
         sheet.Axes.Add(up);
         RectangleBarSeries cells = new() { XAxisKey = across.Key, YAxisKey = up.Key, StrokeColor = ChartStyle.Faint, StrokeThickness = 0.5 };
