@@ -26,7 +26,7 @@ internal static class Waters
         for (int i = 0; i < front.Length; i++)
         {
             Point3 p = placement.ToUnit(grid.Centre(i % grid.Nx, i / grid.Nx % grid.Ny, i / (grid.Nx * grid.Ny)));
-            front[i] = (float)Math.Clamp(1.0 - distance(p) / cell, 0.0, 2.0);
+            front[i] = (float)Math.Clamp(-distance(p) / cell, -1.0, 1.0);
         }
 
         return WaterField.Of(front, grid, placement, 1, margin)!;
