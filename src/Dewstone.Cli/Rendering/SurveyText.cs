@@ -70,7 +70,7 @@ internal static class SurveyText
 
         foreach (RequirementResult r in run.RequirementsAsRun)
         {
-            Line(text, r.Met ? "met" : "NOT MET", $"{(r.Feature.Length == 0 ? r.Quantity : $"{r.Quantity} of {r.Feature}")}: {r.Value:0.###}, asked {r.Op} {r.Limit:0.###} {r.Unit}");
+            Line(text, r.Met ? "met" : "NOT MET", $"{(r.Feature.Length == 0 ? r.Quantity : $"{r.Quantity} of {r.Feature}")}: {OutcomeText.Figure(r.Value, r.Unit)}, asked {r.Op} {OutcomeText.Figure(r.Limit, r.Unit)}");
         }
     }
 
