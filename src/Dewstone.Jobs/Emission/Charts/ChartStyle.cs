@@ -59,6 +59,7 @@ internal static class ChartStyle
             LegendPlacement = LegendPlacement.Outside,
             LegendPosition = LegendPosition.BottomCenter,
             LegendOrientation = LegendOrientation.Horizontal,
+            LegendLineSpacing = 7,
             LegendTextColor = Line,
         });
         return sheet;
