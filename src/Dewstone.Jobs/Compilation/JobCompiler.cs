@@ -1,10 +1,6 @@
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
-using Dewstone.Compute.Habitat;
-using Dewstone.Compute.Inspection;
-using Dewstone.Compute.Seabed;
 using Dewstone.Compute.Sequencing;
-using Dewstone.Compute.Strength;
 using Dewstone.Compute.Studies;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
@@ -85,33 +81,11 @@ public static class JobCompiler
             () => tooSmall = LimitsCheck.Features(job, shape.Shape, lattice.ShiftedLayers, found.Nominal.ClosingMillilitres, parallelism, cancellation));
         findings.AddRange(tooSmall);
         findings.AddRange(pruned);
-        findings.AddRange(WaterCheck.Check(placement, lattice, predicted.Moisture));
-        findings.AddRange(BlockedNeedleCheck.Check(job, shape.Shape, placement, lattice, target, predicted.Moisture));
         DosingSummary dosingSummary = DoseComparison.Summary(dosing, predicted.Solid, plain, options);
 
         progress?.Report(new Progress("inspection", 0.0));
-        RequirementReport requirements = RequirementCheck.Check(job, predicted.Solid, predicted.Estimate);
-        findings.AddRange(requirements.Findings);
-        InspectionReport inspection = Inspector.Inspect(
-            job, shape.Shape, placement, target, predicted.Moisture, predicted.Surface, predicted.Solid, parallelism, cancellation);
-        findings.AddRange(inspection.Findings);
-        StrengthResult strength = StrengthCheck.Check(
-            new StrengthQuestion
-            {
-                Job = job,
-                Placement = placement,
-                Moisture = predicted.Moisture,
-                Solid = predicted.Solid,
-                LiftKilograms = predicted.Estimate.LiftKilograms,
-                Trapped = inspection.TrappedMix,
-            },
-            parallelism, cancellation);
-        findings.AddRange(strength.Findings);
-        IReadOnlyList<RequirementResult> judged = findings.Place([.. requirements.Results, .. inspection.Requirements]);
-        SeabedResult sea = SeabedSolver.Solve(job, predicted.Moisture.Grid, predicted.Moisture.Hardened, placement, predicted.Estimate, parallelism);
-        findings.AddRange(sea.Findings);
-        HabitatResult habitat = HabitatSurvey.Survey(job, placement, predicted.Surface, parallelism);
-        findings.AddRange(habitat.Findings);
+        JudgedSolid judged = JudgedSolid.Of(job, shape.Shape, placement, lattice, target, predicted, parallelism, cancellation);
+        findings.AddRange(judged.Findings);
         TrialsReport? trials = options.Trials == 0 ? null : TrialsStudy.Run(
             new TrialsQuestion
             {
@@ -121,7 +95,7 @@ public static class JobCompiler
                 Doses = dosing.Doses,
                 Timeline = predicted.Timeline,
                 Schedule = predicted.Schedule,
-                Requirements = judged,
+                Requirements = findings.Place(judged.OfSolid),
                 Trials = options.Trials,
                 Spreads = TrialSpreads.Of(job),
                 Cells = Math.Min(TrialsQuestion.DefaultCells, options.CellsPerVoxel),
@@ -143,12 +117,12 @@ public static class JobCompiler
             Moisture = predicted.Moisture,
             Solid = predicted.Solid,
             Estimate = predicted.Estimate,
-            Inspection = inspection,
-            Strength = strength.Report,
-            Sea = sea.Report,
-            Habitat = habitat.Report,
+            Inspection = judged.Inspection,
+            Strength = judged.Strength,
+            Sea = judged.Sea,
+            Habitat = judged.Habitat,
             Trials = trials,
-            Requirements = [.. judged, .. findings.Place(sea.Requirements)],
+            Requirements = findings.Place(judged.Requirements),
             Findings = findings.Items,
             Accepted = options.Accept,
             Inputs = read.Inputs,

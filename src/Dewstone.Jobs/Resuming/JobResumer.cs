@@ -1,11 +1,7 @@
 using System.Globalization;
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
-using Dewstone.Compute.Habitat;
-using Dewstone.Compute.Inspection;
-using Dewstone.Compute.Seabed;
 using Dewstone.Compute.Sequencing;
-using Dewstone.Compute.Strength;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Json;
@@ -64,31 +60,9 @@ public static class JobResumer
         StopTimes times = new(job, doses, now.Schedule, before, core.WindowSeconds);
         findings.AddRange([Resumed(job.Stop!), .. rest is { Redosed: true } ? [Redosed(rest)] : Array.Empty<Diagnostic>(), .. times.Findings()]);
         findings.AddRange(SupplyCheck.Check(job, core.Lattice, doses, now.Timeline));
-        findings.AddRange(WaterCheck.Check(core.Placement, core.Lattice, now.Moisture));
-        findings.AddRange(BlockedNeedleCheck.Check(job, shape, core.Placement, core.Lattice, target, now.Moisture));
-        RequirementReport requirements = RequirementCheck.Check(job, now.Solid, now.Estimate);
-        InspectionReport inspection = Inspector.Inspect(
-            job, shape, core.Placement, target, now.Moisture, now.Surface, now.Solid, parallelism, cancellation);
-        findings.AddRange(requirements.Findings);
-        findings.AddRange(inspection.Findings);
-        StrengthResult strength = StrengthCheck.Check(
-            new StrengthQuestion
-            {
-                Job = job,
-                Placement = core.Placement,
-                Moisture = now.Moisture,
-                Solid = now.Solid,
-                LiftKilograms = now.Estimate.LiftKilograms,
-                Trapped = inspection.TrappedMix,
-            },
-            parallelism, cancellation);
-        findings.AddRange(strength.Findings);
-        SeabedResult sea = SeabedSolver.Solve(job, now.Moisture.Grid, now.Moisture.Hardened, core.Placement, now.Estimate, parallelism);
-        findings.AddRange(sea.Findings);
-        HabitatResult habitat = HabitatSurvey.Survey(job, core.Placement, now.Surface, parallelism);
-        findings.AddRange(habitat.Findings);
-        RequirementResult[] results = [.. requirements.Results, .. inspection.Requirements, .. sea.Requirements];
-        findings.AddRange(Lost(question.Manifest, results));
+        JudgedSolid judged = JudgedSolid.Of(job, shape, core.Placement, core.Lattice, target, now, parallelism, cancellation);
+        findings.AddRange(judged.Findings);
+        findings.AddRange(Lost(question.Manifest, judged.Requirements));
 
         CompiledJob compiled = new()
         {
@@ -104,11 +78,11 @@ public static class JobResumer
             Moisture = now.Moisture,
             Solid = now.Solid,
             Estimate = now.Estimate,
-            Inspection = inspection,
-            Strength = strength.Report,
-            Sea = sea.Report,
-            Habitat = habitat.Report,
-            Requirements = findings.Place(results),
+            Inspection = judged.Inspection,
+            Strength = judged.Strength,
+            Sea = judged.Sea,
+            Habitat = judged.Habitat,
+            Requirements = findings.Place(judged.Requirements),
             Findings = findings.Items,
             Accepted = [.. question.Accept, .. question.Manifest.Accepted],
             Inputs = [.. question.Manifest.Inputs, .. question.Inputs],

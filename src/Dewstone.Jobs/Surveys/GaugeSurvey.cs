@@ -1,4 +1,5 @@
 using System.Globalization;
+using Dewstone.Jobs.Compilation;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 
@@ -19,7 +20,7 @@ internal static class GaugeSurvey
     /// <param name="gauges">The readings.</param>
     /// <param name="findings">Takes DW3085, DW3086, and DW8344 for what the unit has not.</param>
     /// <returns>The readings that belong to the unit, in order.</returns>
-    public static IReadOnlyList<GaugedPlace> Run(SurveyedJob job, InspectedSolid planned, Measured<GaugeReading> gauges, DiagnosticBag findings)
+    public static IReadOnlyList<GaugedPlace> Run(SurveyedJob job, JudgedSolid planned, Measured<GaugeReading> gauges, DiagnosticBag findings)
     {
         double tolerance = Math.Max(LeastTolerance, job.Core.Cells.CellMetres);
         List<GaugedPlace> places = [];

@@ -1,4 +1,5 @@
 using Dewstone.Compute.Survey;
+using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
@@ -20,9 +21,9 @@ public static class JobSurveyor
         ArgumentNullException.ThrowIfNull(question);
         DiagnosticBag findings = new();
         SurveyedJob job = SurveyedJob.Of(question.Job, question.Manifest, parallelism, progress, cancellation);
-        InspectedSolid planned = InspectedSolid.Of(job, question.Job.Doses, null, parallelism, progress, cancellation);
+        JudgedSolid planned = job.Judge(question.Job.Doses, null, parallelism, progress, cancellation);
         RunSurveyResult? run = null;
-        InspectedSolid asRunSolid = planned;
+        JudgedSolid asRunSolid = planned;
         if (question.RunLog is { } log && RunSurvey.Run(job, planned, log.Rows, log.File, findings, parallelism, progress, cancellation) is { } asRun)
         {
             (run, asRunSolid) = asRun;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Dewstone.Compute.Survey;
+using Dewstone.Jobs.Compilation;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 
@@ -18,8 +19,8 @@ internal static class RunSurvey
     /// <param name="progress">Told within; may be null.</param>
     /// <param name="cancellation">Looked at within.</param>
     /// <returns>The result, and the solid as run; null when the log does not belong to the job.</returns>
-    public static (RunSurveyResult Result, InspectedSolid AsRun)? Run(
-        SurveyedJob job, InspectedSolid planned, IReadOnlyList<LoggedDose> log, string file, DiagnosticBag findings, Parallelism parallelism,
+    public static (RunSurveyResult Result, JudgedSolid AsRun)? Run(
+        SurveyedJob job, JudgedSolid planned, IReadOnlyList<LoggedDose> log, string file, DiagnosticBag findings, Parallelism parallelism,
         IProgress<Progress>? progress, CancellationToken cancellation)
     {
         RunLogReport report = RunLogCheck.Check(new RunLogQuestion
@@ -38,7 +39,7 @@ internal static class RunSurvey
             return null;
         }
 
-        InspectedSolid asRun = InspectedSolid.Of(job, delivered, report.Schedule, parallelism, progress, cancellation);
+        JudgedSolid asRun = job.Judge(delivered, report.Schedule, parallelism, progress, cancellation);
         IReadOnlyList<Diagnostic> ofSolid = report.IsFinished ? OfSolid(job, planned, asRun) : [];
         return (new RunSurveyResult
         {
@@ -55,7 +56,7 @@ internal static class RunSurvey
         }, asRun);
     }
 
-    private static IReadOnlyList<Diagnostic> OfSolid(SurveyedJob job, InspectedSolid planned, InspectedSolid asRun)
+    private static IReadOnlyList<Diagnostic> OfSolid(SurveyedJob job, JudgedSolid planned, JudgedSolid asRun)
     {
         RequirementResult[] lost = [.. asRun.Requirements.Where(now => !now.Met && planned.Requirements.Any(was => was.Met && was.Id == now.Id && was.Feature == now.Feature))];
         return

@@ -1,4 +1,5 @@
 using Dewstone.Compute.Survey;
+using Dewstone.Jobs.Compilation;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
@@ -29,7 +30,7 @@ internal static class ScanSurvey
     /// <param name="cancellation">Looked at within.</param>
     /// <returns>The result with the surface it was laid on; null when the scan cannot be of the unit.</returns>
     public static (ScanSurveyResult Result, PredictedBody Body)? Run(
-        SurveyedJob job, InspectedSolid solid, DosePlan doses, DoseSchedule? asRun, UnitScan scan, string file, DiagnosticBag findings, Parallelism parallelism,
+        SurveyedJob job, JudgedSolid solid, DosePlan doses, DoseSchedule? asRun, UnitScan scan, string file, DiagnosticBag findings, Parallelism parallelism,
         IProgress<Progress>? progress, CancellationToken cancellation)
     {
         SourceLocation place = new(file, 0, 0);

@@ -24,7 +24,7 @@ internal static class SurveyFiles
     /// <param name="asRun">The solid as run.</param>
     /// <param name="parallelism">Threads; no byte depends on them.</param>
     /// <returns>The files, from the lowest layer.</returns>
-    public static IReadOnlyList<EmittedFile> Plates(SurveyedJob job, RunSurveyResult run, InspectedSolid asRun, Parallelism parallelism)
+    public static IReadOnlyList<EmittedFile> Plates(SurveyedJob job, RunSurveyResult run, JudgedSolid asRun, Parallelism parallelism)
     {
         int[] worst = [.. run.Layers.Where(l => l.Litres >= LeastLitres).OrderByDescending(l => l.Litres).Take(WorstLayers).Select(l => l.Layer).Order()];
         if (worst.Length == 0)

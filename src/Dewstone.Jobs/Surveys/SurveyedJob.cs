@@ -1,4 +1,5 @@
 using Dewstone.Compute.Geometry;
+using Dewstone.Jobs.Compilation;
 using Dewstone.Model.Description;
 using Dewstone.Model.Results;
 using Dewstone.Reading.Job;
@@ -30,4 +31,16 @@ internal sealed record SurveyedJob(EarlierJob Job, Manifest Manifest, ReefShape 
         ReefShape shape = ReefShapeBuilder.Build(job.Core.Description.Unit).Shape;
         return new SurveyedJob(job, manifest, shape, Voxelizer.Voxelize(shape, job.Core.Placement, job.Core.Cells, parallelism, progress, cancellation));
     }
+
+    /// <summary>Predicts and judges the solid of some doses.</summary>
+    /// <param name="doses">The doses.</param>
+    /// <param name="asRun">Times as run; null for those planned.</param>
+    /// <param name="parallelism">Threads; no result depends on them.</param>
+    /// <param name="progress">Told within; may be null.</param>
+    /// <param name="cancellation">Looked at within.</param>
+    /// <returns>The solid.</returns>
+    public JudgedSolid Judge(DosePlan doses, DoseSchedule? asRun, Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation) =>
+        JudgedSolid.Of(
+            Description, Shape, Core.Placement, Core.Lattice, Target, Prediction.Of(Description, doses, Target, parallelism, progress, cancellation, asRun), parallelism,
+            cancellation);
 }

@@ -19,7 +19,7 @@ internal static class WeightsSurvey
     /// <param name="cancellation">Looked at within.</param>
     /// <returns>What they say; null with a finding.</returns>
     public static WeightsReport? Run(
-        SurveyedJob job, InspectedSolid planned, Measured<WeighedUnit> weights, DiagnosticBag findings, Parallelism parallelism, CancellationToken cancellation)
+        SurveyedJob job, JudgedSolid planned, Measured<WeighedUnit> weights, DiagnosticBag findings, Parallelism parallelism, CancellationToken cancellation)
     {
         if (weights.Rows.Count < WeightsCheck.LeastUnits)
         {

@@ -20,7 +20,7 @@ public sealed class MixCalibratorTests
         Assert.All(held, count => Assert.InRange(count, 17, 20));
     }
 
-    // A hundred with the same errors, twice and four times as large: 89 or more of 100 have a chance of 99.6 %.
+    // A hundred with the same errors, twice and four times as large: 90 or more of 100 have a chance of 98.9 %.
     [Theory]
     [Trait("Category", "Soak")]
     [InlineData(1.0)]
@@ -30,7 +30,7 @@ public sealed class MixCalibratorTests
     {
         int[] held = Held(100, errors);
         TestContext.Current.SendDiagnosticMessage($"errors x {errors}: intervals that hold the truth, of 100: {string.Join(", ", held)}");
-        Assert.All(held, count => Assert.InRange(count, 89, 100));
+        Assert.All(held, count => Assert.InRange(count, 90, 100));
     }
 
     [Fact]
