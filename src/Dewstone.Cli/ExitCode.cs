@@ -1,3 +1,5 @@
+using Dewstone.Jobs.Folders;
+
 namespace Dewstone.Cli;
 
 /// <summary>What the program ends with; 70, 73 and 75 are those of sysexits.h.</summary>
@@ -33,4 +35,15 @@ internal static class ExitCode
     /// <param name="codes">One code a unit.</param>
     /// <returns>The code to end with.</returns>
     public static int Combine(IReadOnlyCollection<int> codes) => Precedence.FirstOrDefault(codes.Contains, Done);
+
+    /// <summary>The code once a folder was to be written.</summary>
+    /// <param name="status">What became of it.</param>
+    /// <param name="otherwise">The code when it could be written.</param>
+    /// <returns>The code to end with.</returns>
+    public static int Of(JobFolderStatus status, int otherwise) => status switch
+    {
+        JobFolderStatus.CannotCreate => CannotCreate,
+        JobFolderStatus.TryAgain => TryAgain,
+        _ => otherwise,
+    };
 }

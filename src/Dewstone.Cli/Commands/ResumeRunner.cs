@@ -122,11 +122,6 @@ internal sealed class ResumeRunner(ResumeRequest request)
             cancellation);
         return new ResumeOutcome(
             request.Job, result, [.. findings, .. written.Findings], written.Status == JobFolderStatus.Written ? written.Path : null,
-            written.Status switch
-            {
-                JobFolderStatus.CannotCreate => ExitCode.CannotCreate,
-                JobFolderStatus.TryAgain => ExitCode.TryAgain,
-                _ => job.Held ? ExitCode.No : ExitCode.Done,
-            });
+            ExitCode.Of(written.Status, job.Held ? ExitCode.No : ExitCode.Done));
     }
 }

@@ -71,12 +71,7 @@ internal sealed class SurveyRunner(SurveyRequest request)
         {
             Findings = [.. outcome.Findings, .. written.Findings],
             Folder = written.Status == JobFolderStatus.Written ? written.Path : null,
-            ExitCode = written.Status switch
-            {
-                JobFolderStatus.CannotCreate => ExitCode.CannotCreate,
-                JobFolderStatus.TryAgain => ExitCode.TryAgain,
-                _ => outcome.ExitCode,
-            },
+            ExitCode = ExitCode.Of(written.Status, outcome.ExitCode),
         };
     }
 

@@ -185,12 +185,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
         {
             Findings = [.. outcome.Findings, .. written.Findings],
             Folder = written.Status == JobFolderStatus.Written ? written.Path : null,
-            ExitCode = written.Status switch
-            {
-                JobFolderStatus.CannotCreate => ExitCode.CannotCreate,
-                JobFolderStatus.TryAgain => ExitCode.TryAgain,
-                _ => outcome.ExitCode,
-            },
+            ExitCode = ExitCode.Of(written.Status, outcome.ExitCode),
         };
     }
 
