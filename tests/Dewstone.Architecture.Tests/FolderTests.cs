@@ -10,6 +10,10 @@ public sealed class FolderTests
     public void Jobs_folders_use_only_what_their_table_allows() =>
         Assert.Empty(FolderRule.Breaches("Dewstone.Jobs", HouseTable.Jobs, SourceFile.Of("Dewstone.Jobs")));
 
+    [Fact]
+    public void Orders_folders_use_only_what_their_table_allows() =>
+        Assert.Empty(FolderRule.Breaches("Dewstone.Orders", HouseTable.Orders, SourceFile.Of("Dewstone.Orders")));
+
     [Theory]
     [InlineData("using Dewstone.Compute.Dosing;\nnamespace Dewstone.Compute.Wetting;", "Wetting may not use Dosing")]
     [InlineData("using static Dewstone.Compute.Geometry.Body;\nnamespace Dewstone.Compute.Wetting;", "Wetting may not use Geometry")]
@@ -37,6 +41,7 @@ public sealed class FolderTests
     {
         Assert.True(IsOrdered(HouseTable.Compute));
         Assert.True(IsOrdered(HouseTable.Jobs));
+        Assert.True(IsOrdered(HouseTable.Orders));
         Assert.True(IsOrdered(HouseTable.Projects));
     }
 

@@ -10,7 +10,8 @@ internal static class HouseTable
         ["Dewstone.Reading"] = ["Dewstone.Model"],
         ["Dewstone.Compute"] = ["Dewstone.Model"],
         ["Dewstone.Jobs"] = ["Dewstone.Model", "Dewstone.Reading", "Dewstone.Compute"],
-        ["Dewstone.Cli"] = ["Dewstone.Model", "Dewstone.Reading", "Dewstone.Compute", "Dewstone.Jobs"],
+        ["Dewstone.Orders"] = ["Dewstone.Model", "Dewstone.Reading", "Dewstone.Compute", "Dewstone.Jobs"],
+        ["Dewstone.Cli"] = ["Dewstone.Model", "Dewstone.Reading", "Dewstone.Compute", "Dewstone.Jobs", "Dewstone.Orders"],
     };
 
     /// <summary>Project of <c>src/</c> to the libraries it may name; a library is known to one room only.</summary>
@@ -20,6 +21,7 @@ internal static class HouseTable
         ["Dewstone.Reading"] = ["Sep", "YamlDotNet"],
         ["Dewstone.Compute"] = ["MathNet.Numerics"],
         ["Dewstone.Jobs"] = ["JsonSchema.Net", "OxyPlot.Core", "SharpGLTF.Core", "SixLabors.ImageSharp"],
+        ["Dewstone.Orders"] = ["Google.OrTools", "Google.Protobuf", "Ical.Net"],
         ["Dewstone.Cli"] = ["Spectre.Console", "System.CommandLine"],
     };
 
@@ -55,5 +57,16 @@ internal static class HouseTable
         ["Verification"] = ["Emission", "Compilation", "Folders"],
         ["Resuming"] = ["Emission", "Compilation", "Folders"],
         ["Surveys"] = ["Emission", "Compilation", "Folders"],
+    };
+
+    /// <summary>Folder of <c>Dewstone.Orders</c> to the folders it may use.</summary>
+    public static IReadOnlyDictionary<string, string[]> Orders { get; } = new Dictionary<string, string[]>
+    {
+        ["Listing"] = [],
+        ["Packing"] = ["Listing"],
+        ["Scheduling"] = ["Listing"],
+        ["Plans"] = ["Listing", "Packing", "Scheduling"],
+        ["Batches"] = ["Listing", "Plans"],
+        ["SitePlans"] = ["Listing", "Plans", "Batches"],
     };
 }

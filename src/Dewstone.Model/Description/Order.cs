@@ -20,6 +20,9 @@ public sealed record Order
     /// <summary>Paths of the printer files, as written; they win over what a unit names.</summary>
     public IReadOnlyList<string> PrinterFiles { get; init; } = [];
 
+    /// <summary>Path of the mix file, as written; it wins over what a unit names. Null for each unit's own.</summary>
+    public string? MixFile { get; init; }
+
     /// <summary>When the printers are attended; null for around the clock.</summary>
     public Shifts? Shifts { get; init; }
 

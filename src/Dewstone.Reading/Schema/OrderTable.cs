@@ -44,6 +44,9 @@ internal static class OrderTable
         new ListForm<string>(Forms.File, 1, "printer files", "[printers/yard.printer.yaml]"),
             "files of the printers; they win over what a unit names", starter: true);
 
+    private static readonly KeyOf<string> Mix =
+        Key.May("mix", Forms.File, "file of the mix; it wins over what a unit names", "mixes/estuary.mix.yaml");
+
     private static readonly KeyOf<YardTables.ShiftPlan> ShiftKey =
         Key.May("shifts", YardTables.Shifts, "when the printers are attended", fallback: "around the clock");
     private static readonly KeyOf<Crew> CrewKey = Key.May("crew", YardTables.Crew, "crew that digs out");
@@ -58,7 +61,7 @@ internal static class OrderTable
 
     /// <summary>An order.</summary>
     public static readonly TableForm<Order> Table = new("an order",
-        [Name, Start, Due, Units, Printers, ShiftKey, CrewKey, Bins, Curing, Gap, Stock, TransportKey, Plan],
+        [Name, Start, Due, Units, Printers, Mix, ShiftKey, CrewKey, Bins, Curing, Gap, Stock, TransportKey, Plan],
         bound => new Order
         {
             Name = bound.Get(Name),
@@ -66,6 +69,7 @@ internal static class OrderTable
             Due = bound.Get(Due),
             Units = bound.Get(Units),
             PrinterFiles = bound.MaybeOf(Printers) ?? [],
+            MixFile = bound.MaybeOf(Mix),
             Shifts = bound.Get(ShiftKey).Shifts,
             Crew = bound.MaybeOf(CrewKey),
             Bins = bound.MaybeOf(Bins),

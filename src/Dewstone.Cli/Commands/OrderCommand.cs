@@ -1,0 +1,11 @@
+using System.CommandLine;
+
+namespace Dewstone.Cli.Commands;
+
+/// <summary><c>dewstone order</c>: whole orders.</summary>
+internal static class OrderCommand
+{
+    public static Command Create(Surroundings world) => new("order", "Plan, compile and gather a whole order of units.")
+    {
+    };
+}
