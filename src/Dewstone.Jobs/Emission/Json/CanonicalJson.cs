@@ -8,7 +8,7 @@ namespace Dewstone.Jobs.Emission.Json;
 /// <summary>
 /// JSON whose bytes depend on the values alone: keys in the order they are written, shortest numbers that read back the same, LF at the end.
 /// </summary>
-internal static class CanonicalJson
+public static class CanonicalJson
 {
     /// <summary>Bytes of a document without white space.</summary>
     /// <param name="body">Writes the members of the outermost object.</param>
