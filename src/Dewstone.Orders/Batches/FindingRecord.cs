@@ -44,13 +44,13 @@ internal static class FindingRecord
         Remedy = item.Text("remedy"),
         Key = ReadKey(item),
         Location = ReadPlace(item),
-        Related = [.. item.GetProperty("related").EnumerateArray().Select(related => new RelatedPlace(related.Text("remark"), ReadKey(related), ReadPlace(related)))],
+        Related = [.. item.GetProperty("related").EnumerateArray().Select(related => new RelatedPlace(ReadPlace(related), ReadKey(related), related.Text("remark")))],
         Where = item.TryGetProperty("unit_frame_m", out JsonElement where) ? new Point3(where[0].GetDouble(), where[1].GetDouble(), where[2].GetDouble()) : null,
         AcceptedBecause = item.TryGetProperty("accepted", out JsonElement reason) ? reason.GetString() : null,
     })];
 
-    /// <summary>Writes a member with requirements.</summary>
-    public static void Write(Utf8JsonWriter json, string name, IReadOnlyList<RequirementResult> requirements, Func<string, string> nameOfFile) => json.Objects(name, requirements, r =>
+    /// <summary>Writes a member with requirements; their figures to six digits, or to the last bit when they are to be read back.</summary>
+    public static void Write(Utf8JsonWriter json, string name, IReadOnlyList<RequirementResult> requirements, Func<string, string> nameOfFile, bool exact) => json.Objects(name, requirements, r =>
     {
         json.WriteString("id", r.Id);
         json.WriteString("feature", r.Feature);
@@ -58,8 +58,8 @@ internal static class FindingRecord
         WritePlace(json, r.Location, nameOfFile);
         json.WriteString("quantity", r.Quantity);
         json.WriteString("op", r.Op);
-        json.Figure("limit", r.Limit);
-        json.Figure("value", r.Value);
+        json.Number("limit", exact ? r.Limit : SignificantFigures.Six(r.Limit));
+        json.Number("value", exact ? r.Value : SignificantFigures.Six(r.Value));
         json.Figure("margin", r.Margin);
         json.WriteString("unit", r.Unit);
         json.WriteBoolean("met", r.Met);

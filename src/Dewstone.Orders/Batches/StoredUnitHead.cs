@@ -17,7 +17,7 @@ internal static class StoredUnitHead
     {
         json.WriteBoolean("input_at_fault", unit.InputAtFault);
         FindingRecord.Write(json, "findings", unit.Findings, file => file);
-        FindingRecord.Write(json, "requirements", unit.Requirements, file => file);
+        FindingRecord.Write(json, "requirements", unit.Requirements, file => file, exact: true);
         json.ObjectOrNull("solved", unit.Solved, solved =>
         {
             json.WriteBoolean("covered", solved.Covered);

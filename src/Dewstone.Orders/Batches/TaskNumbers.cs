@@ -19,7 +19,11 @@ public static class TaskNumbers
             {
             }
 
-            text.Append(text.Length == 0 ? "" : ",").Append(null, $"{sorted[from]}").Append(null, to == from ? $"" : $"-{sorted[to]}");
+            text.Append(text.Length == 0 ? "" : ",").Append(sorted[from]);
+            if (to > from)
+            {
+                text.Append('-').Append(sorted[to]);
+            }
         }
 
         return text.ToString();
