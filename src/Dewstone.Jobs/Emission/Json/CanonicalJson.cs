@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Dewstone.Model.Quantities;
@@ -19,6 +20,7 @@ public static class CanonicalJson
     public static byte[] Indented(Action<Utf8JsonWriter> body) => Bytes(body, indented: true);
 
     /// <summary>Writes a nested object.</summary>
+    [SuppressMessage("Naming", "CA1720:Identifier contains type name", Justification = "An object of JSON.")]
     public static void Object(this Utf8JsonWriter json, string name, Action body)
     {
         json.WriteStartObject(name);
