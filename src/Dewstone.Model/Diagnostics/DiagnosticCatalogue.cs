@@ -21,6 +21,7 @@ public static class DiagnosticCatalogue
         .. HabitatFindings.All,
         .. OrderFindings.All,
         .. BatchFindings.All,
+        .. BinFindings.All,
         .. FileFindings.All,
         .. JobFolderFindings.All,
         .. VerifyFindings.All,

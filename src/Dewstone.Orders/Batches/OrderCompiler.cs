@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Runtime.ExceptionServices;
 using Dewstone.Jobs.Folders;
 using Dewstone.Model.Diagnostics;
@@ -37,7 +38,10 @@ public static class OrderCompiler
         LeftoverSweep.Sweep(question.Folder);
         try
         {
-            Parallel.For(0, bins.Length, new ParallelOptions { MaxDegreeOfParallelism = workers, CancellationToken = cancellation }, index =>
+            // One by one in the order of the plan: what is printed first is there first.
+            Parallel.ForEach(
+                Partitioner.Create(Enumerable.Range(0, bins.Length), EnumerablePartitionerOptions.NoBuffering),
+                new ParallelOptions { MaxDegreeOfParallelism = workers, CancellationToken = cancellation }, index =>
             {
                 outcomes[index] = One(bins[index], question.Continue ? done : null, work, maker, counter, cancellation);
                 counter.BinDone();
