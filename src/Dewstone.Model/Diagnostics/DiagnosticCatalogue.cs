@@ -20,6 +20,7 @@ public static class DiagnosticCatalogue
         .. SeaFindings.All,
         .. HabitatFindings.All,
         .. OrderFindings.All,
+        .. BatchFindings.All,
         .. BinFindings.All,
         .. FileFindings.All,
         .. JobFolderFindings.All,
