@@ -55,6 +55,7 @@ internal static class HouseTable
         ["Folders"] = ["Emission"],
         ["Comparison"] = ["Emission", "Folders"],
         ["Verification"] = ["Emission", "Compilation", "Folders"],
+        ["Bins"] = ["Emission", "Compilation"],
         ["Resuming"] = ["Emission", "Compilation", "Folders"],
         ["Surveys"] = ["Emission", "Compilation", "Folders"],
     };

@@ -19,6 +19,7 @@ public static class DiagnosticCatalogue
         .. StrengthFindings.All,
         .. SeaFindings.All,
         .. HabitatFindings.All,
+        .. OrderFindings.All,
         .. YardFindings.All,
         .. FileFindings.All,
         .. JobFolderFindings.All,
