@@ -20,6 +20,8 @@ public static class DiagnosticCatalogue
         .. SeaFindings.All,
         .. HabitatFindings.All,
         .. OrderFindings.All,
+        .. BatchFindings.All,
+        .. BinFindings.All,
         .. YardFindings.All,
         .. FileFindings.All,
         .. JobFolderFindings.All,

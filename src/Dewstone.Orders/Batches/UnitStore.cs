@@ -16,6 +16,13 @@ namespace Dewstone.Orders.Batches;
 internal sealed class UnitStore(OrderFolder folder, Parallelism parallelism)
 {
     private readonly ConcurrentDictionary<string, Lock> gates = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, string> damaged = new(StringComparer.Ordinal);
+
+    /// <summary>DW7039 for each damaged entry met.</summary>
+    public IReadOnlyList<Diagnostic> Damaged() =>
+    [
+        .. damaged.Keys.Order(StringComparer.Ordinal).Select(key => BatchFindings.EntryDamaged.At($"{folder.Entry(key)} was damaged, and its unit was solved anew", "check the disk when this is said again")),
+    ];
 
     /// <summary>The answer to a question: from the store, else solved and stored.</summary>
     /// <param name="question">The question.</param>
@@ -45,13 +52,18 @@ internal sealed class UnitStore(OrderFolder folder, Parallelism parallelism)
 
         try
         {
-            return StoredUnitBytes.Read(bytes, key, question.Job.Unit);
+            if (StoredUnitBytes.Read(bytes, key, question.Job.Unit) is { } found)
+            {
+                return found;
+            }
         }
         catch (Exception damage) when (damage is JsonException or InvalidDataException or InvalidOperationException or ArgumentException or KeyNotFoundException or FormatException)
         {
-            // Sound by its hash and yet not readable: written by another release under a key that should differ. Solved anew.
-            return null;
+            // Sound by its hash and yet not what it must be: told and solved anew like any other damage.
         }
+
+        damaged.TryAdd(key, key);
+        return null;
     }
 
     private StoredUnit Solve(UnitQuestion question, string key, CancellationToken cancellation)

@@ -100,18 +100,21 @@ public static class SiteCheck
                 $"one plan, but the units name {sites.Length} sites: {string.Join(", ", sites.Select(site => site.Name))}", "order them apart, or name one site in all", Plan);
         }
 
-        foreach (StandingUnit unit in standing)
+        foreach (IGrouping<(Site?, double), StandingUnit> alike in standing.GroupBy(unit => (unit.Unit.Site, unit.Unit.Size.Z)))
         {
+            StandingUnit unit = alike.First();
+            int others = alike.Count() - 1;
+            string also = others > 0 ? $" (and {others} more as high)" : "";
             if (unit.Unit.Site is { Clearance: { } least } && WaterOver(unit) is { } over && over < least.Metres)
             {
                 yield return YardFindings.WaterBelow.At(
-                    $"{unit.Unit.Mark} leaves {over:0.00} m of water over it at low water, {least.Metres:0.00} m were asked for", "set it deeper or make it lower", Plan);
+                    $"{unit.Unit.Mark}{also} leaves {over:0.00} m of water over it at low water, {least.Metres:0.00} m were asked for", "set it deeper or make it lower", Plan);
             }
 
             if (unit.Unit.Site is { Permit.HeightShare: { } share } site && unit.Unit.Size.Z > share * LowDepth(site))
             {
                 yield return YardFindings.WaterBelow.At(
-                    $"{unit.Unit.Mark} is {unit.Unit.Size.Z:0.00} m high, the permit allows {share * LowDepth(site):0.00} m at low water", "set it deeper or make it lower", Plan);
+                    $"{unit.Unit.Mark}{also} is {unit.Unit.Size.Z:0.00} m high, the permit allows {share * LowDepth(site):0.00} m at low water", "set it deeper or make it lower", Plan);
             }
         }
 
