@@ -103,10 +103,24 @@ public static class YardFindings
         "Look at the sheets of those below, lash each level, or set transport.stack to 1.",
         "transport: {payload: 20 t, deck: 4 places, stack: 2}", "common practice, no source");
 
+    /// <summary>The order's folder cannot be written.</summary>
+    public static FindingKind CannotWrite { get; } = new(
+        "DW7063", Severity.Error, "Order's folder cannot be written",
+        "A list or page of the order could not be created: no permission, a read-only disk, or a path of which a part is a file.",
+        "Each file stands whole or not at all, and manifest.json is written last, so a folder without it was not gathered to the end.",
+        "Have the permission of the folder changed and gather again.");
+
+    /// <summary>The disk or store failed.</summary>
+    public static FindingKind StoreFailed { get; } = new(
+        "DW7064", Severity.Error, "Disk or store failed while gathering",
+        "The disk ran full, or the shared store was out of reach.",
+        "Each file stands whole or not at all, and manifest.json is written last, so a folder without it was not gathered to the end.",
+        "Free some space or wait for the store, and gather again.");
+
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         NotComplete, ResultChanged, OtherOrder, HasFailed, NotPlannedAtSea, TooNear, WaterBelow, SitesDiffer, SiteUnknown, TooHeavyToCarry, AnchorUnsuited,
-        RowsUnused, StackedOnDeck,
+        RowsUnused, StackedOnDeck, CannotWrite, StoreFailed,
     ];
 }

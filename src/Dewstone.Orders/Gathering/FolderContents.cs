@@ -1,4 +1,5 @@
 using Dewstone.Model.Diagnostics;
+using Dewstone.Orders.Batches;
 using Dewstone.Orders.Plans;
 
 namespace Dewstone.Orders.Gathering;
@@ -6,6 +7,9 @@ namespace Dewstone.Orders.Gathering;
 /// <summary>What the folder of an order holds of it.</summary>
 public sealed record FolderContents
 {
+    /// <summary>What the folder was begun with; null when there is none of this order.</summary>
+    public required OrderPin? Pin { get; init; }
+
     /// <summary>The plan; null when there is none of this order.</summary>
     public required OrderPlan? Plan { get; init; }
 

@@ -30,7 +30,7 @@ public sealed class FolderInspection(OrderReading order, OrderFolder folder)
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     public FolderContents Read(CancellationToken cancellation)
     {
-        Pin();
+        OrderPin? pin = Pin();
         OrderPlan? plan = Plan();
         List<GatheredUnit> ready = [];
         List<string> missing = [], failed = [];
@@ -62,6 +62,7 @@ public sealed class FolderInspection(OrderReading order, OrderFolder folder)
         Tell(missing, missingBins, failed, failedBins, tasks);
         return new FolderContents
         {
+            Pin = pin,
             Plan = plan,
             Units = ready,
             Bins = bins,
@@ -74,13 +75,22 @@ public sealed class FolderInspection(OrderReading order, OrderFolder folder)
         };
     }
 
-    private void Pin()
+    private OrderPin? Pin()
     {
-        if (RecordJson.ReadPin(SharedFile.TryRead(folder.Pin)) is { } pin && pin.OrderSha256 != order.Hash)
+        SourceLocation whole = new(folder.Pin, 0, 0);
+        if (RecordJson.ReadPin(SharedFile.TryRead(folder.Pin)) is not { } pin)
+        {
+            findings.Add(YardFindings.NotComplete.At($"`{folder.Pin}` is missing or cannot be read", "run dewstone order compile", location: whole));
+            return null;
+        }
+
+        if (pin.OrderSha256 != order.Hash)
         {
             findings.Add(YardFindings.OtherOrder.At(
-                $"`{folder.Pin}` was begun with another state of the order's file", "compile the order as it stands now, or gather with the file it was begun with", location: new SourceLocation(folder.Pin, 0, 0)));
+                $"`{folder.Pin}` was begun with another state of the order's file", "compile the order as it stands now, or gather with the file it was begun with", location: whole));
         }
+
+        return pin;
     }
 
     private OrderPlan? Plan()

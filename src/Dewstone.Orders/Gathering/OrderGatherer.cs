@@ -35,7 +35,7 @@ public sealed class OrderGatherer(OrderReading order, OrderFolder folder, string
         cancellation.ThrowIfCancellationRequested();
         progress?.Report(new Progress("files", 0.9));
         EmittedFile[] files = [.. Files(gathered)];
-        EmittedFile manifest = OrderManifest.Emit(gathered, RecordJson.ReadPin(SharedFile.TryRead(folder.Pin)) ?? throw new IOException($"{folder.Pin} is gone"), [.. Standing(gathered), .. files.Select(file => (file.RelativePath, Hash(file.Bytes.Span)))]);
+        EmittedFile manifest = OrderManifest.Emit(gathered, contents.Pin!, [.. Standing(gathered), .. files.Select(file => (file.RelativePath, Hash(file.Bytes.Span)))]);
         Withdraw(manifest);
         foreach (EmittedFile file in files.Append(manifest))
         {
