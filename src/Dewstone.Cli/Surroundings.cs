@@ -29,7 +29,7 @@ internal sealed class Surroundings
             Error = Console.Error,
             ErrorIsTerminal = !Console.IsErrorRedirected,
             Colour = !noColour && !Console.IsOutputRedirected,
-            Processors = Environment.ProcessorCount,
+            Processors = ProcessorAllowance.Of(Environment.ProcessorCount, Environment.GetEnvironmentVariable(ProcessorAllowance.Granted)),
         };
     }
 }
