@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Dewstone.Model.Diagnostics;
+using Dewstone.Orders.Batches;
 using Dewstone.Orders.Gathering;
 
 namespace Dewstone.Cli.Rendering;
@@ -19,10 +20,15 @@ internal static class GatherJson
         json.WriteBoolean("complete", result?.Order is not null);
         if (result is not null)
         {
-            Names(json, "missing_units", result.Contents.MissingUnits);
-            Names(json, "missing_bins", result.Contents.MissingBins);
-            Names(json, "failed_units", result.Contents.FailedUnits);
-            Names(json, "failed_bins", result.Contents.FailedBins);
+            if (result.Contents.State is { } state)
+            {
+                foreach (WorkState asked in (WorkState[])[WorkState.Missing, WorkState.Stale, WorkState.Failed])
+                {
+                    Names(json, $"{OrderStatusText.Word(asked)}_units", state.Units.Where(unit => unit.State == asked).Select(unit => unit.Mark));
+                    Names(json, $"{OrderStatusText.Word(asked)}_bins", state.Bins.Where(bin => bin.State == asked).Select(bin => bin.Planned.Name));
+                }
+            }
+
             json.WriteStartArray("missing_tasks");
             foreach (MissingTasks tasks in result.Contents.Tasks)
             {
@@ -46,7 +52,7 @@ internal static class GatherJson
         FindingJson.Write(json, findings);
     });
 
-    private static void Names(Utf8JsonWriter json, string name, IReadOnlyList<string> names)
+    private static void Names(Utf8JsonWriter json, string name, IEnumerable<string> names)
     {
         json.WriteStartArray(name);
         foreach (string item in names)

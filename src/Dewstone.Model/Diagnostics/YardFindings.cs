@@ -14,16 +14,16 @@ public static class YardFindings
     /// <summary>A result is not as it was written.</summary>
     public static FindingKind ResultChanged { get; } = new(
         "DW7051", Severity.Error, "Result is not as it was written",
-        "A file of a bin's job is missing or its hash differs from the job's manifest, or a unit's record cannot be read.",
+        "A file of a bin's job is missing, or its hash differs from the one it was written with.",
         "A dose table changed by hand or by a fault of the disk is no longer what was simulated.",
         "Remove the named folder or file and run dewstone order compile --continue.");
 
-    /// <summary>A result was made from another order.</summary>
+    /// <summary>A result was made from another state of the order.</summary>
     public static FindingKind OtherOrder { get; } = new(
-        "DW7052", Severity.Error, "Made from another order file",
-        "The plan or a result was made from an order file with another content than the one named now.",
+        "DW7052", Severity.Error, "Made from another state of the order",
+        "A bin was made from other descriptions than the order names now, or by another release.",
         "Marks may mean other units, and bins other fillings.",
-        "Compile the order as it stands now, or gather with the file the results were made from.");
+        "Compile the order as it stands now, or put the files back as they were.");
 
     /// <summary>A unit or bin failed.</summary>
     public static FindingKind HasFailed { get; } = new(
@@ -103,24 +103,10 @@ public static class YardFindings
         "Look at the sheets of those below, lash each level, or set transport.stack to 1.",
         "transport: {payload: 20 t, deck: 4 places, stack: 2}", "common practice, no source");
 
-    /// <summary>The order's folder cannot be written.</summary>
-    public static FindingKind CannotWrite { get; } = new(
-        "DW7063", Severity.Error, "Order's folder cannot be written",
-        "A list or page of the order could not be created: no permission, a read-only disk, or a path of which a part is a file.",
-        "Each file stands whole or not at all, and manifest.json is written last, so a folder without it was not gathered to the end.",
-        "Have the permission of the folder changed and gather again.");
-
-    /// <summary>The disk or store failed.</summary>
-    public static FindingKind StoreFailed { get; } = new(
-        "DW7064", Severity.Error, "Disk or store failed while gathering",
-        "The disk ran full, or the shared store was out of reach.",
-        "Each file stands whole or not at all, and manifest.json is written last, so a folder without it was not gathered to the end.",
-        "Free some space or wait for the store, and gather again.");
-
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         NotComplete, ResultChanged, OtherOrder, HasFailed, NotPlannedAtSea, TooNear, WaterBelow, SitesDiffer, SiteUnknown, TooHeavyToCarry, AnchorUnsuited,
-        RowsUnused, StackedOnDeck, CannotWrite, StoreFailed,
+        RowsUnused, StackedOnDeck,
     ];
 }

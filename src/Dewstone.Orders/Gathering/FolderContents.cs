@@ -7,7 +7,7 @@ namespace Dewstone.Orders.Gathering;
 /// <summary>What the folder of an order holds of it.</summary>
 public sealed record FolderContents
 {
-    /// <summary>What the folder was begun with; null when there is none of this order.</summary>
+    /// <summary>What the folder was begun with; null when there is none.</summary>
     public required OrderPin? Pin { get; init; }
 
     /// <summary>The plan; null when there is none of this order.</summary>
@@ -19,19 +19,10 @@ public sealed record FolderContents
     /// <summary>Bins whose jobs stand, in the order of the plan.</summary>
     public required IReadOnlyList<GatheredBin> Bins { get; init; }
 
-    /// <summary>Marks of units without a record.</summary>
-    public required IReadOnlyList<string> MissingUnits { get; init; }
+    /// <summary>How far each bin and unit is; null without a pin or a plan.</summary>
+    public OrderState? State { get; init; }
 
-    /// <summary>Names of bins without a job that stands as it was written.</summary>
-    public required IReadOnlyList<string> MissingBins { get; init; }
-
-    /// <summary>Marks of units that failed.</summary>
-    public required IReadOnlyList<string> FailedUnits { get; init; }
-
-    /// <summary>Names of bins held back or stopped by an error.</summary>
-    public required IReadOnlyList<string> FailedBins { get; init; }
-
-    /// <summary>Tasks to run again, in the array syntax of batch queues, one text a number of tasks the order was split into; empty when no task is missing.</summary>
+    /// <summary>Tasks to run again, for each number of tasks the order was split into; empty when none is missing or none has reported.</summary>
     public required IReadOnlyList<MissingTasks> Tasks { get; init; }
 
     /// <summary>What stands against gathering; no error when all is there.</summary>

@@ -16,7 +16,7 @@ public sealed class OrderGatherer(OrderReading order, OrderFolder folder, string
 {
     /// <summary>Gathers.</summary>
     /// <param name="progress">Told how far it is.</param>
-    /// <param name="cancellation">Looked at between bins and before anything is written.</param>
+    /// <param name="cancellation">Looked at before anything is written.</param>
     /// <returns>What came of it.</returns>
     /// <exception cref="IOException">The disk's fault; each file stands whole or not at all.</exception>
     /// <exception cref="UnauthorizedAccessException">No permission.</exception>
@@ -24,7 +24,7 @@ public sealed class OrderGatherer(OrderReading order, OrderFolder folder, string
     public GatherResult Gather(IProgress<Progress>? progress, CancellationToken cancellation)
     {
         progress?.Report(new Progress("reading", 0.1));
-        FolderContents contents = new FolderInspection(order, folder).Read(cancellation);
+        FolderContents contents = new FolderInspection(order, folder, toolVersion).Read();
         if (!contents.Complete)
         {
             return new GatherResult(contents, null, contents.Findings);

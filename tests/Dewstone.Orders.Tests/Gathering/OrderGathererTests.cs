@@ -13,13 +13,13 @@ namespace Dewstone.Orders.Tests.Gathering;
 
 public sealed class OrderGathererTests
 {
-    private static readonly Transport Barge = new(new Mass(2500.0), 4, 1);
+    private const string Sea = "transport: {payload: 2500 kg, deck: 4 places, stack: 1}\nsite_plan: {anchor: [41.5 N, 30.2 W], heading: 40 deg, spacing: 3 m, rows: 2}\n";
 
     // Four bins of 1,000 kg of mix, 124 L of water, 45.50 EUR and 2 h: added up by hand. Two bins a night, the second begun after midnight.
     [Fact]
     public void Complete_order_is_gathered_with_totals_by_night_and_for_the_order()
     {
-        using SampleFolder sample = new(transport: Barge, sitePlan: SeaSamples.Plan(rows: 2));
+        using SampleFolder sample = new(keys: Sea);
 
         GatherResult result = Gather(sample);
 
@@ -41,7 +41,7 @@ public sealed class OrderGathererTests
     [Fact]
     public void Manifest_holds_the_hash_of_every_file_of_the_order_and_of_nothing_else()
     {
-        using SampleFolder sample = new(transport: Barge, sitePlan: SeaSamples.Plan(rows: 2));
+        using SampleFolder sample = new(keys: Sea);
         Gather(sample);
 
         SortedDictionary<string, byte[]> files = sample.Files();
@@ -71,13 +71,13 @@ public sealed class OrderGathererTests
         Assert.Equal(first["overview.html"], other.Files()["overview.html"]);
     }
 
-    // Bins 1 to 4 went to tasks 0 to 3 of four.
+    // Bins 1 to 4 are of like cost and went to tasks 0 to 3 of four.
     [Fact]
     public void Missing_bin_names_its_task_and_nothing_is_written()
     {
         using SampleFolder sample = new();
         File.Delete(sample.In("bins/yard-003.json"));
-        File.Delete(sample.In("tasks/task-3-of-4.json"));
+        File.Delete(sample.In("bins/yard-004.json"));
         File.Delete(sample.In("units/WB-005.json"));
         SortedDictionary<string, byte[]> before = sample.Files();
 
@@ -86,10 +86,8 @@ public sealed class OrderGathererTests
         Assert.Null(result.Order);
         Assert.Equal(before, sample.Files());
         Assert.Equal([new MissingTasks(4, "2-3")], result.Contents.Tasks);
-        Assert.Equal(["WB-005"], result.Contents.MissingUnits);
-        Assert.Equal(["yard-003"], result.Contents.MissingBins);
         Assert.Equal(
-            [("DW7050", "1 unit has no record yet: WB-005"), ("DW7050", "1 bin has no job that stands: yard-003")],
+            [("DW7050", "1 unit has no record yet: WB-005"), ("DW7050", "2 bins have no job yet: yard-003, yard-004")],
             result.Findings.Select(finding => (finding.Code, finding.Message)));
         Assert.All(result.Findings, finding => Assert.Equal("run again tasks 2-3 of 4", finding.Remedy));
     }
@@ -112,10 +110,9 @@ public sealed class OrderGathererTests
 
         GatherResult result = Gather(sample);
 
-        Assert.Equal(["DW7051", "DW7050"], result.Findings.Select(finding => finding.Code));
-        Assert.Equal(sample.In(path), result.Findings[0].Location!.File);
-        Assert.Equal(["yard-002"], result.Contents.MissingBins);
+        Assert.Equal([("DW7051", "1 bin is not as it was written: yard-002")], result.Findings.Select(finding => (finding.Code, finding.Message)));
         Assert.Equal([new MissingTasks(4, "1")], result.Contents.Tasks);
+        Assert.False(File.Exists(sample.In("manifest.json")));
     }
 
     [Fact]
@@ -127,32 +124,32 @@ public sealed class OrderGathererTests
 
         GatherResult result = Gather(sample);
 
-        Diagnostic finding = Assert.Single(result.Findings);
-        Assert.Equal(("DW7053", "1 unit failed: WB-002"), (finding.Code, finding.Message));
+        Assert.Equal([("DW7053", "1 unit failed: WB-002")], result.Findings.Select(finding => (finding.Code, finding.Message)));
         Assert.False(File.Exists(sample.In("manifest.json")));
     }
 
     [Fact]
-    public void Results_of_another_state_of_the_order_are_refused()
+    public void Bins_made_from_another_state_of_the_order_are_refused()
     {
         using SampleFolder sample = new();
-        string other = new('0', 64);
-        byte[] pin = File.ReadAllBytes(sample.In("order.json"));
-        File.WriteAllText(sample.In("order.json"), Encoding.UTF8.GetString(pin).Replace(sample.Reading.Hash, other, StringComparison.Ordinal));
+        string record = sample.In("bins/yard-002.json");
+        BinRecord made = RecordJson.ReadBin(File.ReadAllBytes(record))!;
+        File.WriteAllBytes(record, RecordJson.Of(made with { Key = new string('0', 64) }, file => file));
 
-        Assert.Equal(["DW7052"], Gather(sample).Findings.Select(finding => finding.Code));
+        GatherResult result = Gather(sample);
+
+        Assert.Equal([("DW7052", "1 bin was made from another state of the order: yard-002")], result.Findings.Select(finding => (finding.Code, finding.Message)));
     }
 
     [Fact]
-    public void Folder_without_anything_lacks_everything()
+    public void Folder_without_anything_lacks_pin_and_plan_and_stays_away()
     {
         using SampleFolder sample = new();
         Directory.Delete(sample.Folder.Root, recursive: true);
 
         GatherResult result = Gather(sample);
 
-        Assert.Equal(8, result.Contents.MissingUnits.Count);
-        Assert.Equal(["DW7050", "DW7050", "DW7050"], result.Findings.Select(finding => finding.Code));
+        Assert.Equal(["DW7050", "DW7050"], result.Findings.Select(finding => finding.Code));
         Assert.False(Directory.Exists(sample.Folder.Root));
     }
 
@@ -166,15 +163,16 @@ public sealed class OrderGathererTests
         Assert.False(File.Exists(sample.In("loads.csv")));
     }
 
+    // The block names the shoal, the step the inner flat: one plan, two sites.
     [Theory]
     [InlineData(500.0, 40, 1, "DW7059")]
     [InlineData(20000.0, 2, 4, "DW7062")]
     [InlineData(20000.0, 40, 1, null)]
     public void Loads_that_cannot_be_or_stand_on_each_other_are_said(double payload, int places, int stack, string? code)
     {
-        using SampleFolder sample = new(transport: new Transport(new Mass(payload), places, stack), sitePlan: SeaSamples.Plan(rows: 2));
+        using SampleFolder sample = new(keys: $"transport: {{payload: {payload} kg, deck: {places} places, stack: {stack}}}\nsite_plan: {{anchor: [41.5 N, 30.2 W], heading: 40 deg, spacing: 3 m, rows: 2}}\n");
 
-        Assert.Equal(code is null ? ["DW7058"] : ["DW7058", code], Gather(sample).Findings.Select(finding => finding.Code));
+        Assert.Equal(code is null ? ["DW7057"] : ["DW7057", code], Gather(sample).Findings.Select(finding => finding.Code));
     }
 
     [Theory]
@@ -190,5 +188,5 @@ public sealed class OrderGathererTests
         Assert.Equal(DateOnly.FromDateTime(DateTime.Parse(moment)), PrintNight.DayOf(DateTime.Parse(moment), null));
     }
 
-    private static GatherResult Gather(SampleFolder sample) => new OrderGatherer(sample.Reading, sample.Folder, "0.1.0").Gather(null, TestContext.Current.CancellationToken);
+    private static GatherResult Gather(SampleFolder sample) => new OrderGatherer(sample.Reading, sample.Folder, SampleFolder.Version).Gather(null, TestContext.Current.CancellationToken);
 }

@@ -2,8 +2,8 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json.Nodes;
 using Dewstone.Model.Description;
+using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Quantities;
-using Dewstone.Model.Results;
 using Dewstone.Orders.Batches;
 using Dewstone.Orders.Listing;
 using Dewstone.Orders.Plans;
@@ -14,36 +14,49 @@ namespace Dewstone.Orders.Tests.Gathering;
 /// <summary>The folder of a compiled order as the commands leave it, made by hand: small, invented, and with figures that can be added up in the head.</summary>
 internal sealed class SampleFolder : IDisposable
 {
-    private const string Hash = "0f1e2d3c4b5a69788796a5b4c3d2e1f00f1e2d3c4b5a69788796a5b4c3d2e1f0";
+    public const string Version = "0.1.0";
+
+    private static readonly string Key = new('0', 64);
 
     private readonly string parent = Directory.CreateTempSubdirectory("gather-").FullName;
 
-    public SampleFolder(int blocks = 6, int steps = 2, int perBin = 2, int tasks = 4, Transport? transport = null, SitePlan? sitePlan = null)
+    public SampleFolder(int blocks = 6, int steps = 2, int perBin = 2, int tasks = 4, string keys = "")
     {
-        Order = new Order
+        string bay = Path.Combine(parent, "bay");
+        foreach (string file in (string[])["units/wrack-block.unit.yaml", "units/oyster-step.unit.yaml", "mixes/estuary.mix.yaml", "printers/yard.printer.yaml", "printers/yard.needles.csv", "sites/wrackline-shoal.site.yaml", "sites/inner-flat.site.yaml", ".dewstone-root"])
         {
-            Name = "Spring order",
-            Start = new DateOnly(2027, 3, 1),
-            Due = new DateOnly(2027, 6, 30),
-            Units =
-            [
-                new OrderLine { File = "units/wrack-block.unit.yaml", Quantity = blocks, Mark = "WB", VarySeed = 1, Redraw = 5 },
-                new OrderLine { File = "units/oyster-step.unit.yaml", Quantity = steps, Mark = "OS" },
-            ],
-            Shifts = new Shifts([DayOfWeek.Monday, DayOfWeek.Tuesday], new TimeOnly(18, 0), new TimeOnly(6, 0)),
-            Transport = transport,
-            SitePlan = sitePlan,
-        };
-        Reading = new OrderReading { Order = Order, Hash = Hash, Diagnostics = [], Source = new SourceMap("spring.order.yaml"), PrinterPaths = ["printers/yard.printer.yaml"], Jobs = [[null], [null]] };
-        Folder = OrderFolder.Of(parent, "spring.order.yaml");
+            Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(bay, file))!);
+            File.Copy(Path.Combine(Repository, "examples", "wrackline-bay", file), Path.Combine(bay, file));
+        }
+
+        string order = Path.Combine(bay, "spring.order.yaml");
+        File.WriteAllText(order, $$"""
+            kind: order
+            version: 1
+            name: Spring order
+            start: 2027-03-01
+            due: 2027-06-30
+            mix: mixes/estuary.mix.yaml
+            units:
+              - {file: units/wrack-block.unit.yaml, quantity: {{blocks}}, vary: {seed: 1, redraw: 5}, mark: WB}
+              - {file: units/oyster-step.unit.yaml, quantity: {{steps}}, mark: OS}
+            printers: [printers/yard.printer.yaml]
+            shifts: {days: [mon, tue, wed, thu, fri], from: "18:00", to: "06:00"}
+            {{keys}}
+            """);
+        Reading = DescriptionReader.ReadOrderFiles(order);
+        Assert.DoesNotContain(Reading.Diagnostics, finding => finding.Severity == Severity.Error);
+        Folder = OrderFolder.Of(parent, order);
         Write(perBin, tasks);
     }
 
-    public Order Order { get; }
+    public Order Order => Reading.Order!;
 
     public OrderReading Reading { get; }
 
     public OrderFolder Folder { get; }
+
+    private static string Repository { get; } = FindRepository();
 
     public string In(string path) => Path.Combine(Folder.Root, path);
 
@@ -60,7 +73,7 @@ internal sealed class SampleFolder : IDisposable
         File = "units/unit.yaml",
         Bin = bin,
         State = state,
-        Key = Hash,
+        Key = Key,
         Draws = unit.Ordinal == 2 ? [new DrawRecord(0, [], false, []), new DrawRecord(1, [new DrawnSeed("relief", 5)], true, [])] : [new DrawRecord(0, [], true, [])],
         DesignFingerprint = "0123456789AB",
         Figures = state == UnitState.Failed ? null : new UnitFigures
@@ -84,8 +97,10 @@ internal sealed class SampleFolder : IDisposable
     {
         OrderedUnit[] units = [.. OrderListing.Of(Order)];
         PlannedBin[] bins = [.. units.Chunk(perBin).Select((inside, i) => Plan(i, inside))];
-        Put("plan.json", PlanJson.Write(new OrderPlan { Order = Order.Name, OrderHash = Hash, Footings = [], Bins = bins }));
-        Put("order.json", RecordJson.Of(new OrderPin { Name = Order.Name, OrderSha256 = Hash, Inputs = [new InputFile("mix", "estuary.mix.yaml", Hash)], Cells = 8, ToolVersion = "0.1.0", Marks = [.. units.Select(unit => unit.Mark)] }));
+        OrderPlan plan = new() { Order = Order.Name, OrderHash = Reading.Hash, Footings = [.. Order.Units.Select((_, line) => new Footing { Line = line, Printer = 0, Wish = new PlacementWish { QuarterTurns = 0, Shift = default(Point3), ShiftedLayers = false }, Columns = 18, Rows = 18, Layers = 19 })], Bins = bins };
+        Put("plan.json", PlanJson.Write(plan));
+        Put("order.json", RecordJson.Of(OrderBegin.PinOf(Reading, 8, Version)));
+        PlannedWork work = new(new BatchQuestion { Reading = Reading, Plan = plan, Folder = Folder, Cells = 8, Parallelism = new(1), ToolVersion = Version });
         foreach (PlannedBin bin in bins)
         {
             foreach (PlannedUnit inside in bin.Units)
@@ -95,13 +110,13 @@ internal sealed class SampleFolder : IDisposable
 
             string manifest = Job(bin.Name);
             Put($"bins/{bin.Name}.json", RecordJson.Of(
-                new BinRecord { Name = bin.Name, Key = Hash, Units = [.. bin.Units.Select(unit => unit.Mark)], LeftOut = [], Folder = $"{bin.Name}.job", ManifestSha256 = manifest, Findings = [], ExitCode = 0 },
+                new BinRecord { Name = bin.Name, Key = work.Key(bin), Units = [.. bin.Units.Select(unit => unit.Mark)], LeftOut = [], Folder = $"{bin.Name}.job", ManifestSha256 = manifest, Findings = [], ExitCode = 0 },
                 file => file));
         }
 
         for (int task = 0; task < tasks; task++)
         {
-            Put($"tasks/task-{task}-of-{tasks}.json", RecordJson.Of(new TaskReport(task, tasks, Hash, [.. bins.Where((_, i) => i % tasks == task).Select(bin => bin.Name)], [], 0)));
+            Put($"tasks/task-{task}-of-{tasks}.json", RecordJson.Of(new TaskReport(task, tasks, Reading.Hash, [.. TaskSlice.Of([.. bins.Select(work.Cost)], task, tasks).Select(bin => bins[bin].Name)], [], 0)));
         }
     }
 
@@ -138,7 +153,7 @@ internal sealed class SampleFolder : IDisposable
             ["state"] = "ready",
             ["job_fingerprint"] = "ABCDEFGH0123",
             ["design_fingerprint"] = "0123456789AB",
-            ["tool"] = new JsonObject { ["name"] = "dewstone", ["version"] = "0.1.0" },
+            ["tool"] = new JsonObject { ["name"] = "dewstone", ["version"] = Version },
             ["inputs"] = new JsonArray(),
             ["files"] = new JsonArray(Listed(bin, "estimate.json", estimate), Listed(bin, "report.html", "<p>report</p>"), Listed(bin, "doses/layer-001.csv", "layer\n1\n")),
             ["requirements"] = new JsonArray(),
@@ -156,6 +171,17 @@ internal sealed class SampleFolder : IDisposable
         byte[] bytes = Encoding.UTF8.GetBytes(text);
         Put($"bins/{bin}.job/{path}", bytes);
         return new JsonObject { ["path"] = path, ["bytes"] = bytes.Length, ["sha256"] = Convert.ToHexStringLower(SHA256.HashData(bytes)) };
+    }
+
+    private static string FindRepository()
+    {
+        DirectoryInfo? at = new(AppContext.BaseDirectory);
+        while (at is not null && !Directory.Exists(Path.Combine(at.FullName, "examples")))
+        {
+            at = at.Parent;
+        }
+
+        return at?.FullName ?? throw new DirectoryNotFoundException("the repository");
     }
 
     private void Put(string path, byte[] bytes)
