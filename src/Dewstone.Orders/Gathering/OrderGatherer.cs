@@ -61,7 +61,7 @@ public sealed class OrderGatherer(OrderReading order, OrderFolder folder, string
             files.Add(drawing = SitePlanDrawing.Emit(gathered.Order.Name, gathered.Order.SitePlan!, gathered.Standing));
         }
 
-        files.Add(OverviewPage.Emit(gathered, SharedFile.TryRead(Path.Combine(folder.Root, "plan.svg")), drawing?.Bytes));
+        files.Add(OverviewPage.Emit(gathered, SharedFile.TryRead(Path.Combine(folder.Root, "plan.svg")) is { } plan ? new ReadOnlyMemory<byte>(plan) : null, drawing?.Bytes));
         return files;
     }
 

@@ -56,7 +56,7 @@ internal static class OverviewHead
         ReportTable.Pairs(
             html,
             ("units lift", $"{OverviewTables.Tonnes(order.Units.Sum(unit => unit.AtSea.LiftKilograms))} together; heaviest {heaviest.Ordered.Mark} with {ReportFigures.Mass(heaviest.AtSea.LiftKilograms)}"),
-            ("not lifted before", ages.Length == 0 ? "" : $"{ages.Min():0.0} to {ages.Max():0.0} days of age, each at its own"),
+            ("not lifted before", ages.Length == 0 ? "" : $"{Span(ages)} days of age{(ages.Length < order.Units.Count ? "; for some it is not known" : "")}"),
             ("drawn again", redrawn == 0 ? "" : $"{Counted(redrawn, "unit", "units")}: an earlier draw had failed a check"),
             ("barge", order.Loads is { } loads ? $"{Counted(loads.Trips.Count, "trip", "trips")}; no loading needs fewer than {loads.LeastTrips}" : ""),
             ("at sea", order.Standing.Count == 0 ? "" : $"{order.Standing.Max(at => at.Row)} rows, {order.Order.SitePlan!.Spacing.Metres:0.##} m clear, heading {ReportFigures.Bearing(order.Order.SitePlan.Heading.Degrees)}"));
@@ -73,6 +73,8 @@ internal static class OverviewHead
     }
 
     private static string Counted(int count, string one, string several) => $"{count} {(count == 1 ? one : several)}";
+
+    private static string Span(double[] ages) => $"{ages.Min():0.0}" == $"{ages.Max():0.0}" ? $"{ages.Min():0.0}" : $"{ages.Min():0.0} to {ages.Max():0.0}";
 
     private static string Days(int days) => Counted(days, "day", "days");
 }

@@ -15,6 +15,7 @@ public static class SitePlanDrawing
 
     private const double Left = 64.0;
     private const double Top = 96.0;
+    private const double Beside = 60.0;
     private const double Right = 40.0;
     private const double Bottom = 70.0;
     private const double LetterWidth = 7.0;
@@ -41,9 +42,9 @@ public static class SitePlanDrawing
         svg.Add($"""<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {width} {height}" width="{width}" height="{height}" role="img" aria-labelledby="title"><title id="title">{order}: plan at sea</title>""");
         svg.Raw($"<style>{DrawingStyle.Text}</style>\n");
         svg.Add($"""<rect class="paper" width="{width}" height="{height}"/>""");
-        svg.Add($"""<text class="name" x="{Left}" y="30">{order}: plan at sea</text>""");
-        svg.Add($"""<text class="quiet" x="{Left}" y="50">{standing.Count.ToString()} units, clear distance {plan.Spacing.Metres.ToString("0.##")} m, rows and units head {plan.Heading.Degrees.ToString("000.#")}°</text>""");
-        svg.Add($"""<text class="quiet" x="{Left}" y="67">anchor {PositionWords.Of(plan.AnchorLatitudeDegrees, plan.AnchorLongitudeDegrees)} (WGS 84), cross in the middle</text>""");
+        svg.Add($"""<text class="name" x="{Left + Beside}" y="30">{order}: plan at sea</text>""");
+        svg.Add($"""<text class="quiet" x="{Left + Beside}" y="50">{standing.Count.ToString()} units, clear distance {plan.Spacing.Metres.ToString("0.##")} m, rows and units head {plan.Heading.Degrees.ToString("000.#")}°</text>""");
+        svg.Add($"""<text class="quiet" x="{Left + Beside}" y="67">anchor {PositionWords.Of(plan.AnchorLatitudeDegrees, plan.AnchorLongitudeDegrees)} (WGS 84), cross in the middle</text>""");
         foreach (IGrouping<int, Spot> row in spots.GroupBy(spot => spot.Row))
         {
             double middle = Top + scale * (row.First().Right - left);
@@ -57,7 +58,7 @@ public static class SitePlanDrawing
         }
 
         Cross(svg, Left - scale * behind, Top - scale * left);
-        North(svg, width - 44.0, 44.0, plan.Heading.Degrees);
+        North(svg, Left, 46.0, plan.Heading.Degrees);
         Scale(svg, Left, height - 24.0, scale);
         svg.Raw("</svg>\n");
         return new EmittedFile(Path, svg.ToBytes());
