@@ -82,9 +82,10 @@ internal sealed class OrderCompileRunner(OrderCompileRequest request, Surroundin
     // The plan that stands in the folder, else one made now: tasks that start at once make the same, and the first one stays.
     private OrderPlan? Plan(OrderReading reading, DiagnosticBag findings, IProgress<Progress> progress, CancellationToken cancellation)
     {
-        if (OrderPlanFile.Read(reading, folder, findings) is { } standing || findings.HasErrors)
+        OrderPlan? standing = OrderPlanFile.Read(reading, folder, findings);
+        if (standing is not null || findings.HasErrors)
         {
-            return findings.HasErrors ? null : standing;
+            return standing;
         }
 
         findings.Add(OrderFindings.PlanUnreadable.At("no plan", "plan the order first"));

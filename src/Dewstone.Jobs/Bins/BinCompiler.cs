@@ -52,6 +52,19 @@ public static class BinCompiler
 
         Prediction predicted = Prediction.Of(frame.Description, doses, target, parallelism, progress, cancellation);
         IReadOnlyList<BinVerdict> verdicts = BinJudge.Judge(cells, predicted.Moisture.Hardened, columns, units);
+        if (verdicts.Any(verdict => !verdict.Serves))
+        {
+            DosePlan anew = BinRedose.Solve(
+                frame, units, [.. verdicts.Select(verdict => !verdict.Serves)], wanted, parallelism, progress, cancellation);
+            Prediction second = Prediction.Of(frame.Description, anew, target, parallelism, progress, cancellation);
+            IReadOnlyList<BinVerdict> then = BinJudge.Judge(cells, second.Moisture.Hardened, columns, units);
+            if (then.Min(verdict => verdict.Overlap) > verdicts.Min(verdict => verdict.Overlap))
+            {
+                findings.AddRange(verdicts.Zip(then).Where(pair => !pair.First.Serves).Select(pair => Redosed(pair.First, pair.Second)));
+                (doses, predicted, verdicts) = (anew, second, then);
+            }
+        }
+
         findings.AddRange(WaterCheck.Check(frame.Placement, frame.Lattice, predicted.Moisture));
         findings.AddRange(verdicts.Where(verdict => !verdict.Serves).Select(Differs));
         CompiledJob job = Job(question, frame, target, doses, predicted, findings.Items);
@@ -78,6 +91,11 @@ public static class BinCompiler
         FormattableString.Invariant(
             $"{verdict.Placed.Mark} (`{verdict.Binned.Unit.Name}`) overlaps with itself as solved alone by {verdict.Overlap * 100.0:0.00} %, its volume is off by {verdict.VolumeError * 100.0:+0.00;-0.00;0.00} %; {BinVerdict.LeastOverlap * 100.0:0.0} % and {BinVerdict.MostVolumeError * 100.0:0.0} % are let pass"),
         "turn or move it so that sound needles stand over it, or give it to another printer");
+
+    private static Diagnostic Redosed(BinVerdict before, BinVerdict after) => BinFindings.Redosed.At(
+        FormattableString.Invariant(
+            $"the doses of {after.Placed.Mark} were found anew: overlap with itself as solved alone {after.Overlap * 100.0:0.00} instead of {before.Overlap * 100.0:0.00} %, volume off by {after.VolumeError * 100.0:+0.00;-0.00;0.00} instead of {before.VolumeError * 100.0:+0.00;-0.00;0.00} %"),
+        "nothing to do");
 
     private static CompiledJob Job(
         BinQuestion question, BinFrame frame, TargetField target, DosePlan doses, Prediction predicted, IReadOnlyList<Diagnostic> findings)

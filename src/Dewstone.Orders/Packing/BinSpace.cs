@@ -15,6 +15,9 @@ public sealed record BinSpace
     /// <summary>Pitches from a footprint to the ends of the grid, as far as the kind leaves room for them.</summary>
     public int Wall { get; init; }
 
+    /// <summary>Pitches from a footprint to the ends of the grid that no kind may do without.</summary>
+    public int LeastWall { get; init; }
+
     /// <summary>Whether footprints may be turned by a quarter.</summary>
     public bool MayTurn { get; init; } = true;
 
@@ -33,7 +36,7 @@ public sealed record BinSpace
     /// <returns>Both, from 0; the last before the first when it does not fit.</returns>
     public (int First, int Last) Range(int positions, int length)
     {
-        int wall = Math.Max(0, Math.Min(Wall, (positions - length) / 2));
+        int wall = Math.Max(LeastWall, Math.Min(Wall, (positions - length) / 2));
         return (wall, positions - length - wall);
     }
 

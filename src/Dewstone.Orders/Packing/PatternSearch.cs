@@ -109,8 +109,8 @@ public sealed class PatternSearch
 
             area += (long)counts[kind] * (kinds[kind].Columns + space.Gap) * (kinds[kind].Rows + space.Gap);
             int longest = Math.Max(kinds[kind].Columns, kinds[kind].Rows);
-            wallX = Math.Min(wallX, Math.Max(0, (space.Columns - longest) / 2));
-            wallY = Math.Min(wallY, Math.Max(0, (space.Rows - longest) / 2));
+            wallX = Math.Min(wallX, Math.Max(space.LeastWall, (space.Columns - longest) / 2));
+            wallY = Math.Min(wallY, Math.Max(space.LeastWall, (space.Rows - longest) / 2));
             if (!Fits(kinds[kind]))
             {
                 return false;
@@ -120,8 +120,11 @@ public sealed class PatternSearch
         return area <= (long)(space.Columns + space.Gap - 2 * wallX) * (space.Rows + space.Gap - 2 * wallY);
     }
 
-    private bool Fits(PackedKind kind) =>
-        (kind.Columns <= space.Columns && kind.Rows <= space.Rows) || (space.MayTurn && kind.Rows <= space.Columns && kind.Columns <= space.Rows);
+    private bool Fits(PackedKind kind)
+    {
+        int columns = space.Columns - 2 * space.LeastWall, rows = space.Rows - 2 * space.LeastWall;
+        return (kind.Columns <= columns && kind.Rows <= rows) || (space.MayTurn && kind.Rows <= columns && kind.Columns <= rows);
+    }
 
     // The filling in the middle of the bin, so that the margins are even.
     private BinPattern Pattern(int[] counts, IReadOnlyList<PackedPlace> places)

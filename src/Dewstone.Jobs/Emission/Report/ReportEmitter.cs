@@ -49,9 +49,25 @@ internal static class ReportEmitter
             Data = data,
             Settings = settings,
             Fields = fields,
+            Plates = fields.Plates,
             UnitPicture = pictures.First(picture => picture.RelativePath == PictureSet.Unit).Bytes,
             DoubtPicture = pictures.FirstOrDefault(picture => picture.RelativePath == DoubtPicture.Path)?.Bytes ?? default,
         };
+        return Page(subject, Parts, html =>
+        {
+            ShopSheet.Write(html, subject);
+            DigOutSheet.Write(html, job);
+        });
+    }
+
+    /// <summary>A page.</summary>
+    /// <param name="subject">What it draws on.</param>
+    /// <param name="parts">The parts after the sheets, in order.</param>
+    /// <param name="sheets">Writes the sheets, which are the first pages when printed.</param>
+    /// <returns>The file.</returns>
+    public static EmittedFile Page(ReportSubject subject, IReadOnlyList<(string Id, string Title, Action<HtmlWriter, ReportSubject> Write)> parts, Action<HtmlWriter> sheets)
+    {
+        CompiledJob job = subject.Job;
         string style = $"{ReportInks.Rules}{ReportAssets.Read("report.css")}";
         string script = string.Concat(((string[])["unpack.js", "viewer.js", "plates.js"]).Select(ReportAssets.Read));
         HtmlWriter html = new();
@@ -61,25 +77,24 @@ internal static class ReportEmitter
         html.Add($"""<meta name="viewport" content="width=device-width, initial-scale=1" /><title>{job.Description.Unit.Name}: report</title>""");
         html.Raw($"<style>{style}</style></head>\n");
         html.Add($"""<body class="{(job.Held ? "held" : "ready")}"><main>""");
-        ShopSheet.Write(html, subject);
-        DigOutSheet.Write(html, job);
-        Contents(html);
-        foreach ((string id, string title, Action<HtmlWriter, ReportSubject> write) in Parts)
+        sheets(html);
+        Contents(html, parts);
+        foreach ((string id, string title, Action<HtmlWriter, ReportSubject> write) in parts)
         {
             html.Add($"""<section id="{id}"><h2>{title}</h2>""");
             write(html, subject);
             html.Add($"</section>");
         }
 
-        html.Add($"""<footer>{job.Description.Unit.Name} · job {data.Job.Grouped()} · design {data.Design.Grouped()} · dewstone {job.ToolVersion}</footer></main>""");
+        html.Add($"""<footer>{job.Description.Unit.Name} · job {subject.Data.Job.Grouped()} · design {subject.Data.Design.Grouped()} · dewstone {job.ToolVersion}</footer></main>""");
         html.Raw($"<script type=\"module\">{script}</script></body></html>\n");
         return new EmittedFile(Path, html.ToBytes());
     }
 
-    private static void Contents(HtmlWriter html)
+    private static void Contents(HtmlWriter html, IReadOnlyList<(string Id, string Title, Action<HtmlWriter, ReportSubject> Write)> parts)
     {
         html.Add($"""<nav aria-label="Parts of this report"><ul>""");
-        foreach ((string id, string title, _) in Parts)
+        foreach ((string id, string title, _) in parts)
         {
             html.Add($"""<li><a href="#{id}">{title}</a></li>""");
         }
