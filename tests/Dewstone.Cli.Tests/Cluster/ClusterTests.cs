@@ -25,7 +25,7 @@ public sealed class ClusterTests
         await Until(() => File.Exists(order.In("many", "tiny", "manifest.json")), order);
 
         Assert.InRange(done, 3, 11);
-        Assert.Contains("requeue", engine.Log, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("due to failure of node n2", engine.Log, StringComparison.Ordinal);
         Assert.Equal(Results(order.In("one")), Results(order.In("many")));
     }
 

@@ -74,7 +74,7 @@ lose() {
   kill -KILL "$(cat "$base/slurmd-$1.pid")"
   # What runs on the node tells so in its environment; above it stands the step's own daemon, which must go first lest it report.
   for environment in /proc/[0-9]*/environ; do
-    if tr '\0' '\n' <"$environment" 2>/dev/null | grep -qx "SLURMD_NODENAME=$1" && tr '\0' '\n' <"$environment" 2>/dev/null | grep -qx "SLURM_CONF=$SLURM_CONF"; then
+    if grep -zqx "SLURMD_NODENAME=$1" "$environment" 2>/dev/null && grep -zqx "SLURM_CONF=$SLURM_CONF" "$environment" 2>/dev/null; then
       pid=${environment#/proc/}
       processes+=("${pid%/environ}")
     fi
