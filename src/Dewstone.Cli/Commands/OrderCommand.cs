@@ -9,5 +9,6 @@ internal static class OrderCommand
     {
         OrderCompileCommand.Create(world),
         OrderStatusCommand.Create(world),
+        OrderGatherCommand.Create(world),
     };
 }

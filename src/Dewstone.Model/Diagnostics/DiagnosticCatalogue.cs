@@ -22,6 +22,7 @@ public static class DiagnosticCatalogue
         .. OrderFindings.All,
         .. BatchFindings.All,
         .. BinFindings.All,
+        .. YardFindings.All,
         .. FileFindings.All,
         .. JobFolderFindings.All,
         .. VerifyFindings.All,
