@@ -63,6 +63,7 @@ internal static class PlanDrawer
         {
             Plan = plan,
             Contents = [.. inOrder.Select(index => draft.Bins[index])],
+            Lines = lines,
             Figures = Figures(reading, calendar, draft, lines),
             Findings = findings,
         };

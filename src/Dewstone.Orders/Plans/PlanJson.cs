@@ -20,27 +20,34 @@ public static class PlanJson
 
     /// <summary>Writes a plan.</summary>
     /// <param name="plan">The plan.</param>
+    /// <param name="figures">What it comes to; null to leave that out.</param>
     /// <returns>Bytes of the file.</returns>
-    public static byte[] Write(OrderPlan plan)
+    public static byte[] Write(OrderPlan plan, PlanFigures? figures = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         return CanonicalJson.Indented(json =>
         {
             json.WriteString("format", Format);
             json.WriteNumber("version", Version);
-            WriteMembers(json, plan);
+            WriteMembers(json, plan, figures);
         });
     }
 
     /// <summary>Writes the members of a plan into the object that is open.</summary>
     /// <param name="json">Where to.</param>
     /// <param name="plan">The plan.</param>
-    public static void WriteMembers(Utf8JsonWriter json, OrderPlan plan)
+    /// <param name="figures">What it comes to; null to leave that out.</param>
+    public static void WriteMembers(Utf8JsonWriter json, OrderPlan plan, PlanFigures? figures)
     {
         ArgumentNullException.ThrowIfNull(json);
         ArgumentNullException.ThrowIfNull(plan);
         json.WriteString("order", plan.Order);
         json.WriteString("order_sha256", plan.OrderHash);
+        if (figures is not null)
+        {
+            json.Object("figures", () => WriteFigures(json, figures));
+        }
+
         json.Objects("footings", plan.Footings, footing =>
         {
             json.WriteNumber("line", footing.Line + 1);
@@ -113,6 +120,25 @@ public static class PlanJson
     /// <param name="time">Yard's local time.</param>
     /// <returns>Such as <c>2027-03-01T18:00</c>.</returns>
     public static string Text(DateTime time) => time.ToString(Minute, CultureInfo.InvariantCulture);
+
+    private static void WriteFigures(Utf8JsonWriter json, PlanFigures figures)
+    {
+        json.WriteNumber("units", figures.Units);
+        json.WriteNumber("late_units", figures.LateUnits);
+        json.WriteNumber("late_units_bound", figures.LateBound);
+        json.WriteString("finish", Text(figures.Finish));
+        json.WriteString("finish_bound", Text(figures.FinishBound));
+        json.WriteString("status", figures.Optimal ? "optimal" : "feasible");
+        json.WriteString("bins_chosen_for", figures.BinsChosenFor);
+        json.WriteBoolean("bins_proved", figures.BinsProved);
+        json.Figure("full_pace_kg_in_24_h", figures.FullPaceKilograms);
+        json.Figure("busiest_24_h_kg", figures.BusiestDayKilograms);
+        json.Figure("mix_used_up_kg", figures.UsedUpKilograms);
+        json.Figure("longest_set_h", figures.LongestSet.TotalHours);
+        json.WriteNumber("tasks_advised", figures.Tasks.Tasks);
+        json.WriteNumber("task_seconds_bound", figures.Tasks.SecondsATask);
+        json.WriteNumber("task_megabytes_bound", figures.Tasks.MegabytesATask);
+    }
 
     private static Footing ReadFooting(JsonElement footing)
     {

@@ -11,6 +11,9 @@ public sealed record PlanningResult
     /// <summary>What each bin of the plan takes, in the plan's order; empty without a plan.</summary>
     public IReadOnlyList<BinContent> Contents { get; init; } = [];
 
+    /// <summary>How the lines of the order stand on its printers; empty without a plan.</summary>
+    public IReadOnlyList<LineOnPrinter> Lines { get; init; } = [];
+
     /// <summary>Figures of the plan; null without one.</summary>
     public PlanFigures? Figures { get; init; }
 
