@@ -39,6 +39,12 @@ internal sealed class OrderCompileRunner(OrderCompileRequest request, Surroundin
             return Refused(reading, findings, ExitCode.InputAtFault);
         }
 
+        if (JobFolderWriter.Examine(folder.Bins, Path.GetFileName(folder.Root)) is { } obstacle)
+        {
+            findings.Add(obstacle);
+            return Refused(reading, findings, ExitCode.CannotCreate);
+        }
+
         try
         {
             OrderPin pin = OrderBegin.PinOf(reading, request.Cells, ToolVersion.Text);
@@ -48,9 +54,10 @@ internal sealed class OrderCompileRunner(OrderCompileRequest request, Surroundin
                 return Refused(reading, findings, ExitCode.InputAtFault);
             }
 
-            if (Plan(reading, findings, progress, cancellation) is not { } plan)
+            (OrderPlan? plan, int refusal) = Plan(reading, findings, progress, cancellation);
+            if (plan is null)
             {
-                return Refused(reading, findings, ExitCode.InputAtFault);
+                return Refused(reading, findings, refusal);
             }
 
             SharedFile.Write(folder.Pin, RecordJson.Of(pin));
@@ -80,16 +87,23 @@ internal sealed class OrderCompileRunner(OrderCompileRequest request, Surroundin
     }
 
     // The plan that stands in the folder, else one made now: tasks that start at once make the same, and the first one stays.
-    private OrderPlan? Plan(OrderReading reading, DiagnosticBag findings, IProgress<Progress> progress, CancellationToken cancellation)
+    private (OrderPlan? Plan, int Refusal) Plan(OrderReading reading, DiagnosticBag findings, IProgress<Progress> progress, CancellationToken cancellation)
     {
         OrderPlan? standing = OrderPlanFile.Read(reading, folder, findings);
         if (standing is not null || findings.HasErrors)
         {
-            return standing;
+            return (standing, ExitCode.InputAtFault);
         }
 
-        findings.Add(OrderFindings.PlanUnreadable.At("no plan", "plan the order first"));
-        return null;
+        PlanningResult made = OrderPlanner.Plan(reading, request.Parallelism, progress, cancellation);
+        findings.AddRange(made.Findings.Where(finding => !findings.Items.Contains(finding)));
+        if (made.Plan is not { } plan || findings.HasErrors)
+        {
+            return (null, made.InputAtFault ? ExitCode.InputAtFault : ExitCode.No);
+        }
+
+        SharedFile.WriteOnce(folder.Plan, PlanJson.Write(plan));
+        return (OrderPlanFile.Read(reading, folder, findings), ExitCode.InputAtFault);
     }
 
     private OrderCompileOutcome Outcome(OrderReading reading, BatchResult result, DiagnosticBag findings)

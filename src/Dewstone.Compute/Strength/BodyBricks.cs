@@ -15,25 +15,42 @@ internal sealed class BodyBricks
     private double strengthSum;
     private Point3 moment;
 
-    private BodyBricks(GridShape shape, Point3 corner, Size3 edges)
+    private readonly UnitCells cells;
+    private readonly int[] labels;
+    private readonly int label;
+
+    private BodyBricks(GridShape shape, UnitCells cells, (int Together, int High) inBrick, Size3 edges, int[] labels, int label)
     {
-        (Shape, Corner, Edges) = (shape, corner, edges);
+        (Shape, this.cells, CellsInBrick, Edges, this.labels, this.label) = (shape, cells, inBrick, edges, labels, label);
         (Filled, Kilograms, Pascals) = (new float[shape.Count], new double[shape.Count], new float[shape.Count]);
         Octants = new GridShape(2 * shape.Nx, 2 * shape.Ny, 2 * shape.Nz);
         FilledOctants = new float[Octants.Count];
+        Moments = new float[FilledMoments.Count * shape.Count];
     }
 
     /// <summary>Bricks along each axis, unit frame.</summary>
     public GridShape Shape { get; }
 
     /// <summary>Lower corner, metres, unit frame.</summary>
-    public Point3 Corner { get; }
+    public Point3 Corner => cells.Corner;
 
     /// <summary>Edges of a brick, metres.</summary>
     public Size3 Edges { get; }
 
+    /// <summary>Cells in a brick, along x or y, and along z.</summary>
+    public (int Across, int High) CellsInBrick { get; }
+
+    /// <summary>Cells along each axis; they begin at <see cref="Corner"/>.</summary>
+    public GridShape CellCount => cells.Count;
+
+    /// <summary>Edges of a cell, metres.</summary>
+    public Size3 CellEdges => new(Edges.X / CellsInBrick.Across, Edges.Y / CellsInBrick.Across, Edges.Z / CellsInBrick.High);
+
     /// <summary>Hardened share of each brick, 0 to 1.</summary>
     public float[] Filled { get; }
+
+    /// <summary>What of each brick is hardened, 27 a brick as in <see cref="FilledMoments"/>.</summary>
+    public float[] Moments { get; }
 
     /// <summary>Octants of bricks along each axis.</summary>
     public GridShape Octants { get; }
@@ -78,14 +95,14 @@ internal sealed class BodyBricks
         }
 
         int main = map.Pieces.Index().MaxBy(piece => piece.Item.Cells).Index;
-        UnitCells cells = new(grid, placement, map.Pieces[main].Box);
-        int together = Together(cells, grid, mostBricks), high = Math.Max(1, (int)Math.Round(together * grid.CellMetres / grid.CellHeightMetres));
+        UnitCells ofPiece = new(grid, placement, map.Pieces[main].Box);
+        int together = Together(ofPiece, grid, mostBricks), high = Math.Max(1, (int)Math.Round(together * grid.CellMetres / grid.CellHeightMetres));
         BodyBricks bricks = new(
-            new GridShape(Over(cells.Count.Nx, together), Over(cells.Count.Ny, together), Over(cells.Count.Nz, high)),
-            cells.Corner, new Size3(together * grid.CellMetres, together * grid.CellMetres, high * grid.CellHeightMetres));
+            new GridShape(Over(ofPiece.Count.Nx, together), Over(ofPiece.Count.Ny, together), Over(ofPiece.Count.Nz, high)),
+            ofPiece, (together, high), new Size3(together * grid.CellMetres, together * grid.CellMetres, high * grid.CellHeightMetres), map.Labels, main + 1);
         LayerSums[] sums = new LayerSums[bricks.Shape.Nz];
         Chunks.Run(sums.Length, 1, parallelism, (layer, _) =>
-            sums[layer] = bricks.Gather(layer, together, high, cells, moisture, map.Labels, main + 1, looseDensity.KilogramsPerCubicMetre, strength));
+            sums[layer] = bricks.Gather(layer, moisture, looseDensity.KilogramsPerCubicMetre, strength));
         foreach (LayerSums sum in sums)
         {
             bricks.Add(sum);
@@ -116,40 +133,80 @@ internal sealed class BodyBricks
     /// <returns>Metres, unit frame.</returns>
     public Point3 Centre(int x, int y, int z) => Corner + new Point3((x + 0.5) * Edges.X, (y + 0.5) * Edges.Y, (z + 0.5) * Edges.Z);
 
-    private static int Over(int cells, int together) => (cells + together - 1) / together;
+    /// <summary>Whether a cell is hardened and of this piece.</summary>
+    /// <param name="x">Cell along x, from <see cref="Corner"/>.</param>
+    /// <param name="y">Cell along y.</param>
+    /// <param name="z">Cell along z.</param>
+    /// <returns>Whether; false outside.</returns>
+    public bool HasCell(int x, int y, int z) =>
+        (uint)x < (uint)cells.Count.Nx && (uint)y < (uint)cells.Count.Ny && (uint)z < (uint)cells.Count.Nz && labels[cells.Index(x, y, z)] == label;
 
-    private static int Together(UnitCells cells, CellGrid grid, int mostBricks)
+    /// <summary>Middle of what of a brick is filled.</summary>
+    /// <param name="brick">Flat index of a brick that is not empty.</param>
+    /// <returns>Place in the brick, each from -1 to 1.</returns>
+    public Point3 MiddleOf(int brick)
     {
-        int across = Math.Max(cells.Count.Nx, cells.Count.Ny), up = (int)Math.Ceiling(cells.Count.Nz * grid.CellHeightMetres / grid.CellMetres);
+        ReadOnlySpan<float> moments = Moments.AsSpan(FilledMoments.Count * brick, FilledMoments.Count);
+        return new Point3(moments[1], moments[3], moments[9]) * (1.0 / moments[0]);
+    }
+
+    /// <summary>A point of a brick.</summary>
+    /// <param name="brick">Brick along x, y and z.</param>
+    /// <param name="point">Place in the brick, each from -1 to 1.</param>
+    /// <returns>Metres, unit frame.</returns>
+    public Point3 Where((int X, int Y, int Z) brick, Point3 point) => Centre(brick.X, brick.Y, brick.Z) +
+        new Point3(0.5 * point.X * Edges.X, 0.5 * point.Y * Edges.Y, 0.5 * point.Z * Edges.Z);
+
+    /// <summary>A brick's place in the grid.</summary>
+    /// <param name="index">Flat index.</param>
+    /// <returns>Along x, y and z.</returns>
+    public (int X, int Y, int Z) At(int index) => (index % Shape.Nx, index / Shape.Nx % Shape.Ny, index / Shape.Plane);
+
+    private static int Over(int many, int together) => (many + together - 1) / together;
+
+    private static int Together(UnitCells piece, CellGrid grid, int mostBricks)
+    {
+        int across = Math.Max(piece.Count.Nx, piece.Count.Ny), up = (int)Math.Ceiling(piece.Count.Nz * grid.CellHeightMetres / grid.CellMetres);
         return Over(Math.Max(across, up), mostBricks);
     }
 
-    private LayerSums Gather(
-        int layer, int together, int high, UnitCells cells, MoistureResult moisture, int[] labels, int main, double looseDensity, CellStrength strength)
+    private LayerSums Gather(int layer, MoistureResult moisture, double looseDensity, CellStrength strength)
     {
         CellGrid grid = moisture.Grid;
+        (int together, int high) = CellsInBrick;
         LayerSums sums = new(new long[Bins]);
         double volume = grid.CellCubicMetres;
         for (int z = layer * high; z < Math.Min((layer + 1) * high, cells.Count.Nz); z++)
         {
             for (int y = 0; y < cells.Count.Ny; y++)
             {
-                for (int x = 0; x < cells.Count.Nx; x++)
+                for (int first = 0; first < cells.Count.Nx; first += together)
                 {
-                    int cell = cells.Index(x, y, z);
-                    if (labels[cell] != main)
+                    CellRow row = default;
+                    double kilograms = 0.0;
+                    float strengths = 0f;
+                    for (int x = first; x < Math.Min(first + together, cells.Count.Nx); x++)
                     {
-                        continue;
+                        int cell = cells.Index(x, y, z);
+                        if (labels[cell] != label)
+                        {
+                            continue;
+                        }
+
+                        double content = moisture.VolumetricWaterContent[cell], pascals = strength.Pascals(content);
+                        double mass = (looseDensity + content * moisture.LiquidKilogramsPerCubicMetre) * volume;
+                        row.Add(x - first, together);
+                        (kilograms, strengths) = (kilograms + mass, strengths + (float)pascals);
+                        sums.Add(mass, cells.Centre(x, y, z) * mass, pascals, Math.Clamp((int)(pascals / BinPascals), 0, Bins - 1));
                     }
 
-                    double content = moisture.VolumetricWaterContent[cell], pascals = strength.Pascals(content);
-                    double mass = (looseDensity + content * moisture.LiquidKilogramsPerCubicMetre) * volume;
-                    int brick = Shape.Index(x / together, y / together, layer);
-                    Filled[brick]++;
-                    AddOctants(x, y, z, together, high);
-                    Kilograms[brick] += mass;
-                    Pascals[brick] += (float)pascals;
-                    sums.Add(mass, cells.Centre(x, y, z) * mass, pascals, Math.Clamp((int)(pascals / BinPascals), 0, Bins - 1));
+                    if (row.Cells > 0f)
+                    {
+                        int brick = Shape.Index(first / together, y / together, layer);
+                        (Kilograms[brick], Pascals[brick], Filled[brick]) = (Kilograms[brick] + kilograms, Pascals[brick] + strengths, Filled[brick] + row.Cells);
+                        row.AddMoments(y % together, together, z % high, high, Moments.AsSpan(FilledMoments.Count * brick, FilledMoments.Count));
+                        AddOctants(row, first, y, z);
+                    }
                 }
             }
         }
@@ -170,21 +227,16 @@ internal sealed class BodyBricks
     }
 
     // The middle cell of an odd number of cells counts to both halves of a brick.
-    private void AddOctants(int x, int y, int z, int together, int high)
+    private void AddOctants(CellRow row, int x, int y, int z)
     {
-        (int ox, float sx) = Half(x, together);
-        (int oy, float sy) = Half(y, together);
-        (int oz, float sz) = Half(z, high);
+        (int across, int high) = CellsInBrick;
+        (float sy, float sz) = (CellRow.LowerShare(y % across, across), CellRow.LowerShare(z % high, high));
         for (int corner = 0; corner < 8; corner++)
         {
-            float share = ((corner & 1) == 0 ? sx : 1f - sx) * ((corner & 2) == 0 ? sy : 1f - sy) * ((corner & 4) == 0 ? sz : 1f - sz);
-            if (share > 0f)
-            {
-                FilledOctants[Octants.Index(ox + (corner & 1), oy + ((corner >> 1) & 1), oz + (corner >> 2))] += share;
-            }
+            float half = (corner & 1) == 0 ? row.LowerCells : row.Cells - row.LowerCells;
+            FilledOctants[Octants.Index(2 * (x / across) + (corner & 1), 2 * (y / across) + ((corner >> 1) & 1), 2 * (z / high) + (corner >> 2))] +=
+                half * ((corner & 2) == 0 ? sy : 1f - sy) * ((corner & 4) == 0 ? sz : 1f - sz);
         }
-
-        static (int Octant, float LowerShare) Half(int cell, int cells) => (2 * (cell / cells), Math.Clamp(0.5f * cells - cell % cells, 0f, 1f));
     }
 
     private void Add(LayerSums sums)

@@ -13,9 +13,12 @@ namespace Dewstone.Compute.Strength;
 /// </remarks>
 public sealed class BrickElement
 {
+    /// <summary>Length of what <see cref="Motion"/> writes.</summary>
+    internal const int MotionTerms = Freedoms + Modes;
+
     private const int Corners = 8, Freedoms = 24, Modes = 9;
 
-    private readonly double[] stiffness, modes;
+    private readonly double[] stiffness, modes, sampled;
 
     /// <summary>Makes the stiffness.</summary>
     /// <param name="x">Edge along x, m.</param>
@@ -37,6 +40,7 @@ public sealed class BrickElement
         double[,] all = Integrated();
         stiffness = Condensed(all);
         modes = Recovered(all);
+        sampled = Sampled();
         Blocks = InPatterns();
     }
 
@@ -67,62 +71,89 @@ public sealed class BrickElement
     /// <returns>Force per displacement, for Young's modulus 1, m.</returns>
     public double this[int row, int column] => stiffness[row * Freedoms + column];
 
+    /// <summary>Strain at a Gauss point of a unit displacement of a corner, the modes at the amounts they have in a full brick.</summary>
+    /// <param name="gauss">Gauss point, corner order.</param>
+    /// <param name="strain">0 to 5: xx, yy, zz, yz, zx, xy; shear as the angle.</param>
+    /// <param name="freedom">Degree of freedom, 0 to 23.</param>
+    /// <returns>Strain per displacement, 1/m.</returns>
+    internal double GaussStrain(int gauss, int strain, int freedom) => sampled[(gauss * 6 + strain) * Freedoms + freedom];
+
     /// <summary>Stresses in the middles of the eight octants of a brick, corner order.</summary>
     /// <param name="u">Displacements of the corners, 24, in m times Young's modulus in Pa.</param>
     /// <param name="stresses">Eight; overwritten.</param>
     public void Stresses(ReadOnlySpan<double> u, Span<Stress> stresses)
     {
-        Span<double> mode = stackalloc double[Modes], terms = stackalloc double[Freedoms], gradient = stackalloc double[9];
-        for (int m = 0; m < Modes; m++)
+        Span<double> motion = stackalloc double[MotionTerms];
+        Motion(u, motion);
+        for (int octant = 0; octant < Corners; octant++)
         {
-            mode[m] = 0.0;
-            for (int i = 0; i < Freedoms; i++)
-            {
-                mode[m] += modes[m * Freedoms + i] * u[i];
-            }
+            stresses[octant] = StressAt(motion, (octant & 1) == 0 ? -0.5 : 0.5, (octant & 2) == 0 ? -0.5 : 0.5, (octant & 4) == 0 ? -0.5 : 0.5);
         }
+    }
 
-        // Each displacement is a sum of terms xi^a eta^b zeta^c with a, b, c 0 or 1: term w has bit 0 for xi, 1 for eta, 2 for zeta.
+    /// <summary>
+    /// Writes displacements of the corners as a sum over the brick: 24 terms xi^a eta^b zeta^c with a, b, c 0 or 1 (bit 0 of a term for xi, 1 for eta, 2 for
+    /// zeta), then the amounts of the nine modes.
+    /// </summary>
+    /// <param name="u">Displacements of the corners, 24.</param>
+    /// <param name="motion"><see cref="MotionTerms"/>; overwritten.</param>
+    internal void Motion(ReadOnlySpan<double> u, Span<double> motion)
+    {
         for (int i = 0; i < Freedoms; i++)
         {
             int pattern = i / 3;
             double sum = 0.0;
             for (int corner = 0; corner < Corners; corner++)
             {
-                sum += Sign(pattern, corner) * u[3 * corner + i % 3];
+                sum += SignPatterns.Sign(pattern, corner) * u[3 * corner + i % 3];
             }
 
-            terms[i] = 0.125 * Sign(pattern, 7) * sum;
+            motion[i] = 0.125 * SignPatterns.Sign(pattern, 7) * sum;
         }
 
-        for (int octant = 0; octant < Corners; octant++)
+        for (int m = 0; m < Modes; m++)
         {
-            double xi = (octant & 1) == 0 ? -0.5 : 0.5, eta = (octant & 2) == 0 ? -0.5 : 0.5, zeta = (octant & 4) == 0 ? -0.5 : 0.5;
-            for (int c = 0; c < 3; c++)
+            double amount = 0.0;
+            for (int i = 0; i < Freedoms; i++)
             {
-                gradient[3 * c] = 2.0 / EdgeX * (terms[3 + c] + eta * terms[9 + c] + zeta * terms[15 + c] + eta * zeta * terms[21 + c] - 2.0 * xi * mode[c]);
-                gradient[3 * c + 1] = 2.0 / EdgeY * (terms[6 + c] + xi * terms[9 + c] + zeta * terms[18 + c] + xi * zeta * terms[21 + c] - 2.0 * eta * mode[3 + c]);
-                gradient[3 * c + 2] = 2.0 / EdgeZ * (terms[12 + c] + xi * terms[15 + c] + eta * terms[18 + c] + xi * eta * terms[21 + c] - 2.0 * zeta * mode[6 + c]);
+                amount += modes[m * Freedoms + i] * u[i];
             }
 
-            double trace = Lateral * (gradient[0] + gradient[4] + gradient[8]), direct = Direct - Lateral;
-            stresses[octant] = new Stress(
-                direct * gradient[0] + trace, direct * gradient[4] + trace, direct * gradient[8] + trace,
-                Shear * (gradient[5] + gradient[7]), Shear * (gradient[2] + gradient[6]), Shear * (gradient[1] + gradient[3]));
+            motion[Freedoms + m] = amount;
         }
     }
 
-    private static double Sign(int pattern, int corner) => (System.Numerics.BitOperations.PopCount((uint)(pattern & corner)) & 1) == 0 ? 1.0 : -1.0;
+    /// <summary>Stress at a point of a brick.</summary>
+    /// <param name="motion">What <see cref="Motion"/> gives.</param>
+    /// <param name="xi">Place along x, -1 to 1.</param>
+    /// <param name="eta">Place along y, -1 to 1.</param>
+    /// <param name="zeta">Place along z, -1 to 1.</param>
+    /// <returns>The stress.</returns>
+    internal Stress StressAt(ReadOnlySpan<double> motion, double xi, double eta, double zeta)
+    {
+        ReadOnlySpan<double> mode = motion[Freedoms..];
+        Span<double> gradient = stackalloc double[9];
+        for (int c = 0; c < 3; c++)
+        {
+            gradient[3 * c] = 2.0 / EdgeX * (motion[3 + c] + eta * motion[9 + c] + zeta * motion[15 + c] + eta * zeta * motion[21 + c] - 2.0 * xi * mode[c]);
+            gradient[3 * c + 1] = 2.0 / EdgeY * (motion[6 + c] + xi * motion[9 + c] + zeta * motion[18 + c] + xi * zeta * motion[21 + c] - 2.0 * eta * mode[3 + c]);
+            gradient[3 * c + 2] = 2.0 / EdgeZ * (motion[12 + c] + xi * motion[15 + c] + eta * motion[18 + c] + xi * eta * motion[21 + c] - 2.0 * zeta * mode[6 + c]);
+        }
+
+        double trace = Lateral * (gradient[0] + gradient[4] + gradient[8]), direct = Direct - Lateral;
+        return new Stress(
+            direct * gradient[0] + trace, direct * gradient[4] + trace, direct * gradient[8] + trace,
+            Shear * (gradient[5] + gradient[7]), Shear * (gradient[2] + gradient[6]), Shear * (gradient[1] + gradient[3]));
+    }
 
     // Stiffness of corners and modes before the modes are condensed, (24 + 9) square.
     private double[,] Integrated()
     {
         double[,] all = new double[Freedoms + Modes, Freedoms + Modes];
-        double point = 1.0 / Math.Sqrt(3.0), weight = EdgeX * EdgeY * EdgeZ / 8.0;
+        double weight = EdgeX * EdgeY * EdgeZ / 8.0;
         for (int gauss = 0; gauss < Corners; gauss++)
         {
-            double[,] strain = Strain(
-                (gauss & 1) == 0 ? -point : point, (gauss & 2) == 0 ? -point : point, (gauss & 4) == 0 ? -point : point);
+            double[,] strain = StrainAt(gauss);
             for (int i = 0; i < Freedoms + Modes; i++)
             {
                 for (int j = 0; j < Freedoms + Modes; j++)
@@ -141,6 +172,37 @@ public sealed class BrickElement
         double direct = strain[0, i] * strain[0, j] + strain[1, i] * strain[1, j] + strain[2, i] * strain[2, j];
         double shear = strain[3, i] * strain[3, j] + strain[4, i] * strain[4, j] + strain[5, i] * strain[5, j];
         return Lateral * trace + (Direct - Lateral) * direct + Shear * shear;
+    }
+
+    private double[,] StrainAt(int gauss)
+    {
+        double point = 1.0 / Math.Sqrt(3.0);
+        return Strain((gauss & 1) == 0 ? -point : point, (gauss & 2) == 0 ? -point : point, (gauss & 4) == 0 ? -point : point);
+    }
+
+    // Strains xx, yy, zz, yz, zx, xy at the Gauss points of a unit displacement of each corner, the modes at their amounts.
+    private double[] Sampled()
+    {
+        double[] strains = new double[Corners * 6 * Freedoms];
+        for (int gauss = 0; gauss < Corners; gauss++)
+        {
+            double[,] strain = StrainAt(gauss);
+            for (int s = 0; s < 6; s++)
+            {
+                for (int i = 0; i < Freedoms; i++)
+                {
+                    double sum = strain[s, i];
+                    for (int m = 0; m < Modes; m++)
+                    {
+                        sum += strain[s, Freedoms + m] * modes[m * Freedoms + i];
+                    }
+
+                    strains[(gauss * 6 + s) * Freedoms + i] = sum;
+                }
+            }
+        }
+
+        return strains;
     }
 
     // Strains xx, yy, zz, yz, zx, xy of a unit displacement of each corner and mode at a point of the reference cube.
@@ -233,7 +295,7 @@ public sealed class BrickElement
                     {
                         for (int b = 0; b < Corners; b++)
                         {
-                            sum += Sign(pattern ^ flips[i], a) * this[3 * a + i, 3 * b + j] * Sign(pattern ^ flips[j], b);
+                            sum += SignPatterns.Sign(pattern ^ flips[i], a) * this[3 * a + i, 3 * b + j] * SignPatterns.Sign(pattern ^ flips[j], b);
                         }
                     }
 

@@ -55,16 +55,14 @@ internal sealed class CoarsestSolve
     private double[] Assembled(ElasticLevel level, BrickElement brick, double scale)
     {
         double[] matrix = new double[count * count];
+        double[] entries = new FilledStiffness(brick, scale).Entries(Enumerable.Range(0, 24 * 24).Select(i => (i / 24, i % 24)));
         GridShape shape = level.Shape;
         for (int index = 0; index < shape.Count; index++)
         {
-            double share = level.Filled(index) * scale;
-            for (int i = 0; share > 0.0 && i < 24; i++)
+            for (int i = 0; level.Filled(index) > 0f && i < 24 * 24; i++)
             {
-                for (int j = 0; j < 24; j++)
-                {
-                    matrix[Freedom(level, index, i) * count + Freedom(level, index, j)] += share * brick[i, j];
-                }
+                matrix[Freedom(level, index, i / 24) * count + Freedom(level, index, i % 24)] +=
+                    FilledStiffness.Sum(entries.AsSpan(FilledMoments.Count * i, FilledMoments.Count), level.Moments(index));
             }
         }
 

@@ -6,7 +6,7 @@ namespace Dewstone.Compute.Strength;
 
 /// <summary>One symmetric V-cycle over ever coarser grids: a fast approximate inverse of the stiffness.</summary>
 /// <remarks>
-/// Bricks are taken together by eights until at most <see cref="CoarsestBricks"/> stand along an axis; a coarse brick is filled by the mean share of its eight,
+/// Bricks are taken together by eights until at most <see cref="CoarsestBricks"/> stand along an axis; a coarse brick is filled as those eight are,
 /// so that no matrix is ever stored but the coarsest. Each grid is relaxed before and after the coarser ones by <see cref="ChebyshevSteps"/>.
 /// </remarks>
 internal sealed class ElasticMultigrid
@@ -86,19 +86,17 @@ internal sealed class ElasticMultigrid
     {
         GridShape many = fine.Shape;
         GridShape few = new(many.Nx / 2, many.Ny / 2, many.Nz / 2);
-        float[] filled = new float[few.Count];
-        for (int i = 0; i < filled.Length; i++)
+        float[] moments = new float[FilledMoments.Count * few.Count];
+        for (int i = 0; i < 8 * few.Count; i++)
         {
-            int x = 2 * (i % few.Nx), y = 2 * (i / few.Nx % few.Ny), z = 2 * (i / few.Plane);
-            float sum = 0f;
-            for (int corner = 0; corner < 8; corner++)
+            int eight = i >> 3, x = 2 * (eight % few.Nx), y = 2 * (eight / few.Nx % few.Ny), z = 2 * (eight / few.Plane);
+            int child = many.Index(x + (i & 1), y + ((i >> 1) & 1), z + ((i >> 2) & 1));
+            if (fine.Filled(child) > 0f)
             {
-                sum += fine.Filled(many.Index(x + (corner & 1), y + ((corner >> 1) & 1), z + (corner >> 2)));
+                FilledMoments.AddChild(fine.Moments(child), i & 7, moments.AsSpan(FilledMoments.Count * eight, FilledMoments.Count));
             }
-
-            filled[i] = sum * 0.125f;
         }
 
-        return new ElasticLevel(few, filled, brick, scale, parallelism);
+        return new ElasticLevel(few, moments, brick, scale, parallelism);
     }
 }

@@ -1,5 +1,6 @@
 using System.Runtime.Intrinsics;
 using Dewstone.Compute.Numerics;
+using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Strength;
@@ -10,7 +11,7 @@ namespace Dewstone.Compute.Strength;
 /// </summary>
 /// <remarks>
 /// Linear elastic, isotropic, small displacements, Young's modulus 1 (stresses do not depend on it; displacements are in metres times the modulus in pascals). A partly
-/// filled brick is as stiff as its filled share. The body must hang together by faces of bricks; the displacement is told up to a rigid motion. Forces that are
+/// filled brick is stiff where it is filled. The body must hang together by faces of bricks; the displacement is told up to a rigid motion. Forces that are
 /// not in balance have no answer and are a fault of the caller. Source of the iteration: Hestenes and Stiefel, 1952, "Methods of conjugate gradients for solving
 /// linear systems" (from memory).
 /// </remarks>
@@ -32,21 +33,31 @@ public sealed class ElasticSolver
     private readonly ElasticLevel level;
     private readonly ElasticMultigrid multigrid;
 
-    /// <summary>Prepares a body.</summary>
+    /// <summary>Prepares a body of bricks that are each filled evenly.</summary>
     /// <param name="shape">Bricks along each axis.</param>
     /// <param name="filled">Share of each brick that is filled, 0 to 1; index order (z Ny + y) Nx + x.</param>
     /// <param name="brick">A full brick.</param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
     public ElasticSolver(GridShape shape, ReadOnlySpan<float> filled, BrickElement brick, Parallelism parallelism)
+        : this(brick, shape, FilledMoments.Even(filled), parallelism)
+    {
+    }
+
+    /// <summary>Prepares a body of bricks of which parts are filled.</summary>
+    /// <param name="brick">A full brick.</param>
+    /// <param name="shape">Bricks along each axis.</param>
+    /// <param name="moments">What of each is filled: 27 a brick as in <see cref="FilledMoments"/>.</param>
+    /// <param name="parallelism">Threads; no result depends on them.</param>
+    internal ElasticSolver(BrickElement brick, GridShape shape, ReadOnlySpan<float> moments, Parallelism parallelism)
     {
         ArgumentNullException.ThrowIfNull(brick);
-        shape.Require(filled.Length, nameof(filled));
         int multiple = ElasticMultigrid.Multiple(Math.Max(Math.Max(shape.Nx, shape.Ny), shape.Nz));
         GridShape padded = new(Up(shape.Nx, multiple), Up(shape.Ny, multiple), Up(shape.Nz, multiple));
-        float[] all = new float[padded.Count];
+        float[] all = new float[FilledMoments.Count * padded.Count];
         for (int row = 0; row < shape.Ny * shape.Nz; row++)
         {
-            filled.Slice(row * shape.Nx, shape.Nx).CopyTo(all.AsSpan(padded.Index(0, row % shape.Ny, row / shape.Ny)));
+            moments.Slice(FilledMoments.Count * row * shape.Nx, FilledMoments.Count * shape.Nx)
+                .CopyTo(all.AsSpan(FilledMoments.Count * padded.Index(0, row % shape.Ny, row / shape.Ny)));
         }
 
         this.brick = brick;
@@ -55,6 +66,9 @@ public sealed class ElasticSolver
         Forces = level.Field();
         Displacements = level.Field();
     }
+
+    /// <summary>A full brick.</summary>
+    internal BrickElement Brick => brick;
 
     /// <summary>Rounds the last solution took.</summary>
     public int Rounds { get; private set; }
@@ -68,18 +82,28 @@ public sealed class ElasticSolver
     /// <summary>Displacements at the nodes, m Pa.</summary>
     private Vector256<double>[] Displacements { get; }
 
-    /// <summary>Adds a force that all eight corners of a brick share alike.</summary>
+    /// <summary>Adds a force in the middle of a brick, which its eight corners share alike.</summary>
     /// <param name="lane">Set of forces, 0 to 3.</param>
     /// <param name="x">Brick along x.</param>
     /// <param name="y">Brick along y.</param>
     /// <param name="z">Brick along z.</param>
     /// <param name="newtons">Upward force, N.</param>
-    public void AddLift(int lane, int x, int y, int z, double newtons)
+    public void AddLift(int lane, int x, int y, int z, double newtons) => AddLift(lane, (x, y, z), default, newtons);
+
+    /// <summary>Adds a force at a point of a brick: its corners take it as displacements between them are straight, so neither force nor moments change.</summary>
+    /// <param name="lane">Set of forces, 0 to 3.</param>
+    /// <param name="at">Brick along x, y and z.</param>
+    /// <param name="point">Place in the brick, each from -1 to 1.</param>
+    /// <param name="newtons">Upward force, N.</param>
+    internal void AddLift(int lane, (int X, int Y, int Z) at, Point3 point, double newtons)
     {
         for (int corner = 0; corner < 8; corner++)
         {
-            AddForce(lane, x + (corner & 1), y + ((corner >> 1) & 1), z + (corner >> 2), 2, 0.125 * newtons);
+            (int x, int y, int z) = (corner & 1, (corner >> 1) & 1, corner >> 2);
+            AddForce(lane, at.X + x, at.Y + y, at.Z + z, 2, newtons * Near(point.X, x) * Near(point.Y, y) * Near(point.Z, z));
         }
+
+        static double Near(double place, int side) => 0.5 + (side == 0 ? -0.5 : 0.5) * place;
     }
 
     /// <summary>Adds a force at a node.</summary>
@@ -154,6 +178,19 @@ public sealed class ElasticSolver
         Left = Math.Sqrt(Largest(left, all));
     }
 
+    /// <summary>Displacements within a brick, as <see cref="BrickElement.Motion"/> writes them.</summary>
+    /// <param name="lane">Set of forces, 0 to 3.</param>
+    /// <param name="x">Brick along x.</param>
+    /// <param name="y">Brick along y.</param>
+    /// <param name="z">Brick along z.</param>
+    /// <param name="motion">Overwritten.</param>
+    internal void MotionOf(int lane, int x, int y, int z, Span<double> motion)
+    {
+        Span<double> corners = stackalloc double[24];
+        Corners(lane, x, y, z, corners);
+        brick.Motion(corners, motion);
+    }
+
     /// <summary>Stresses in the middles of the eight octants of a brick, of the material that fills it.</summary>
     /// <param name="lane">Set of forces, 0 to 3.</param>
     /// <param name="x">Brick along x.</param>
@@ -163,13 +200,17 @@ public sealed class ElasticSolver
     public void StressesAt(int lane, int x, int y, int z, Span<Stress> stresses)
     {
         Span<double> corners = stackalloc double[24];
+        Corners(lane, x, y, z, corners);
+        brick.Stresses(corners, stresses);
+    }
+
+    private void Corners(int lane, int x, int y, int z, Span<double> displacements)
+    {
         for (int i = 0; i < 24; i++)
         {
             int corner = i / 3;
-            corners[i] = Displacement(lane, x + (corner & 1), y + ((corner >> 1) & 1), z + (corner >> 2), i % 3);
+            displacements[i] = Displacement(lane, x + (corner & 1), y + ((corner >> 1) & 1), z + (corner >> 2), i % 3);
         }
-
-        brick.Stresses(corners, stresses);
     }
 
     // Sums of forces and of moments about the grid's corner must vanish against the sums of their amounts.

@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.Intrinsics;
 
 namespace Dewstone.Compute.Strength;
@@ -5,6 +6,12 @@ namespace Dewstone.Compute.Strength;
 /// <summary>The eight sign patterns of a brick's corners (Walsh functions): sums of the corners' values with the signs of each.</summary>
 internal static class SignPatterns
 {
+    /// <summary>Sign of a corner in a pattern.</summary>
+    /// <param name="pattern">0 to 7.</param>
+    /// <param name="corner">0 to 7.</param>
+    /// <returns>1 or -1.</returns>
+    public static double Sign(int pattern, int corner) => (BitOperations.PopCount((uint)(pattern & corner)) & 1) == 0 ? 1.0 : -1.0;
+
     /// <summary>Turns values of the corners into sums by pattern; twice gives eight times the values. Bit order as in <see cref="BrickElement"/>.</summary>
     /// <param name="v">The first eight are turned.</param>
     public static void Transform(Span<Vector256<double>> v)

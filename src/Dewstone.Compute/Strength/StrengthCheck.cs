@@ -125,7 +125,8 @@ public static class StrengthCheck
         StrengthQuestion question, BodyBricks bricks, IReadOnlyList<Support> places, Parallelism parallelism, CancellationToken cancellation)
     {
         GridShape shape = bricks.Shape;
-        ElasticSolver solver = new(shape, bricks.Filled, new BrickElement(bricks.Edges.X, bricks.Edges.Y, bricks.Edges.Z, TensionStudy.Poisson), parallelism);
+        ElasticSolver solver = new(
+            new BrickElement(bricks.Edges.X, bricks.Edges.Y, bricks.Edges.Z, TensionStudy.Poisson), shape, bricks.Moments, parallelism);
         double pitch = question.Job.Printer.Grid.Pitch.Metres;
         var cases = TensionStudy.Load(solver, bricks, places, question.Job.Unit.Lifting?.DynamicFactor ?? 1.0, pitch);
         solver.Solve(cancellation);
@@ -135,13 +136,15 @@ public static class StrengthCheck
         foreach ((LoadCase held, bool overturns) in cases)
         {
             TensionField field = TensionStudy.Judge(solver, bricks, (int)held, BallPitches * pitch, parallelism);
-            int at = field.Worst;
-            if (field.Tension(at) <= 0.0)
+            TensionBall ball = new(solver, bricks, (int)held, BallPitches * pitch);
+            TensionPlace[] near = [.. field.Worst().Select(ball.Climb)];
+            if (near.Length == 0)
             {
                 continue;
             }
 
-            results.Add(new TensionResult(held, field.Tension(at), field.Cracking(at), field.Where(at), 0.0, overturns));
+            TensionPlace most = near.MaxBy(place => place.Use);
+            results.Add(new TensionResult(held, most.Tension, most.Cracking, most.Where, 0.0, overturns));
             if (use.Length == 0 || (cases[0].Case != LoadCase.Lifted && results[^1].Factor < worst))
             {
                 (use, worst) = (field.ByBrick(), results[^1].Factor);

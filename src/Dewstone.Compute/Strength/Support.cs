@@ -3,12 +3,20 @@ using Dewstone.Model.Quantities;
 
 namespace Dewstone.Compute.Strength;
 
-/// <summary>A place that bears: bricks of it, each with the area or volume that bears, in the order they were added.</summary>
+/// <summary>A place that bears: bricks, each with the area or volume of it that bears and the middle of that.</summary>
 /// <param name="bricks">The body.</param>
-/// <param name="face">Face of its bricks that bears: -1 the lower, 1 the upper, 0 the whole brick.</param>
-internal sealed class Support(BodyBricks bricks, int face)
+internal sealed class Support(BodyBricks bricks)
 {
-    private readonly List<(int X, int Y, int Z, double Weight)> parts = [];
+    /// <summary>A place surrounded by less filling than this is not judged, and a brick filled less holds no insert, 1.</summary>
+    public const double LeastFilled = 0.25;
+
+    /// <summary>
+    /// How far a face may stand back and still bear, metres: ground, straps and loose bedding give that much, so relief bears and rounded edges do not. Our own
+    /// rule, without a source.
+    /// </summary>
+    private const double GiveMetres = 0.0125;
+
+    private readonly List<((int X, int Y, int Z) Brick, Point3 Point, double Weight)> parts = [];
 
     /// <summary>Area or volume that bears, m2 or m3.</summary>
     public double Weight { get; private set; }
@@ -19,38 +27,56 @@ internal sealed class Support(BodyBricks bricks, int face)
         get
         {
             Point3 sum = default;
-            foreach ((int x, int y, int z, double weight) in parts)
+            foreach (((int X, int Y, int Z) brick, Point3 point, double weight) in parts)
             {
-                sum += bricks.Centre(x, y, z) * weight;
+                sum += bricks.Where(brick, point) * weight;
             }
 
             return sum * (1.0 / Weight);
         }
     }
 
-    /// <summary>The lowest bricks of the body in a band of the plan.</summary>
+    /// <summary>What of the body's lower face lies in a band of the plan, cell by cell.</summary>
     /// <param name="bricks">The body.</param>
     /// <param name="low">Lower corner of the band, metres, unit frame; z is not looked at.</param>
     /// <param name="high">Upper corner.</param>
-    /// <param name="top">The uppermost bricks instead.</param>
+    /// <param name="top">The upper face instead.</param>
     /// <returns>What bears there.</returns>
     public static Support Under(BodyBricks bricks, Point3 low, Point3 high, bool top = false)
     {
-        Support support = new(bricks, top ? 1 : -1);
-        GridShape shape = bricks.Shape;
-        int level = top ? shape.Nz - 1 : 0;
-        for (int y = 0; y < shape.Ny; y++)
+        GridShape cells = bricks.CellCount;
+        Size3 cell = bricks.CellEdges;
+        (int across, int tall) = bricks.CellsInBrick;
+        int give = Math.Clamp((int)Math.Round(GiveMetres / cell.Z), 1, cells.Nz);
+        double[] areas = new double[bricks.Shape.Count];
+        Point3[] moments = new Point3[areas.Length];
+        for (int y = 0; y < cells.Ny; y++)
         {
-            for (int x = 0; x < shape.Nx; x++)
+            for (int x = 0; x < cells.Nx; x++)
             {
-                Point3 from = bricks.Corner + new Point3(x * bricks.Edges.X, y * bricks.Edges.Y, 0.0);
-                double area = Overlap(from.X, bricks.Edges.X, low.X, high.X) * Overlap(from.Y, bricks.Edges.Y, low.Y, high.Y);
-                // Relief and rounding leave the outermost bricks of a face half empty: the second layer bears where they are all but empty.
-                int z = bricks.Filled[shape.Index(x, y, level)] >= LeastFilled ? level : top ? level - 1 : level + 1;
-                if (area > 0.0 && z >= 0 && z < shape.Nz && bricks.Filled[shape.Index(x, y, z)] >= LeastFilled)
+                (double middleX, double lengthX) = Overlap(bricks.Corner.X + x * cell.X, cell.X, low.X, high.X);
+                (double middleY, double lengthY) = Overlap(bricks.Corner.Y + y * cell.Y, cell.Y, low.Y, high.Y);
+                for (int layer = 0; lengthX * lengthY > 0.0 && layer < give; layer++)
                 {
-                    support.Add(x, y, z, area);
+                    int z = top ? cells.Nz - 1 - layer : layer;
+                    if (bricks.HasCell(x, y, z))
+                    {
+                        int brick = bricks.Shape.Index(x / across, y / across, z / tall);
+                        areas[brick] += lengthX * lengthY;
+                        moments[brick] += new Point3(
+                            (x % across + middleX) * 2.0 / across - 1.0, (y % across + middleY) * 2.0 / across - 1.0, top ? 1.0 : -1.0) * (lengthX * lengthY);
+                        break;
+                    }
                 }
+            }
+        }
+
+        Support support = new(bricks);
+        for (int i = 0; i < areas.Length; i++)
+        {
+            if (areas[i] > 0.0)
+            {
+                support.Add(bricks.At(i), moments[i] * (1.0 / areas[i]), areas[i]);
             }
         }
 
@@ -64,14 +90,13 @@ internal sealed class Support(BodyBricks bricks, int face)
     /// <returns>What holds there.</returns>
     public static Support Around(BodyBricks bricks, Point3 centre, double radius)
     {
-        Support support = new(bricks, 0);
-        GridShape shape = bricks.Shape;
-        for (int i = 0; i < shape.Count; i++)
+        Support support = new(bricks);
+        for (int i = 0; i < bricks.Shape.Count; i++)
         {
-            int x = i % shape.Nx, y = i / shape.Nx % shape.Ny, z = i / shape.Plane;
-            if (bricks.Filled[i] >= LeastFilled && (bricks.Centre(x, y, z) - centre).Norm <= radius)
+            (int X, int Y, int Z) at = bricks.At(i);
+            if (bricks.Filled[i] >= LeastFilled && (bricks.Where(at, bricks.MiddleOf(i)) - centre).Norm <= radius)
             {
-                support.Add(x, y, z, bricks.Filled[i] * bricks.Edges.CubicMetres);
+                support.Add(at, bricks.MiddleOf(i), bricks.Filled[i] * bricks.Edges.CubicMetres);
             }
         }
 
@@ -83,9 +108,9 @@ internal sealed class Support(BodyBricks bricks, int face)
     /// <param name="origin">Where moments are taken about, metres.</param>
     public void AddTo(Span<double> sums, Point3 origin)
     {
-        foreach ((int bx, int by, int bz, double weight) in parts)
+        foreach (((int X, int Y, int Z) brick, Point3 point, double weight) in parts)
         {
-            Point3 at = bricks.Centre(bx, by, bz) - origin;
+            Point3 at = bricks.Where(brick, point) - origin;
             sums[0] += weight;
             sums[1] += weight * at.X;
             sums[2] += weight * at.Y;
@@ -103,36 +128,32 @@ internal sealed class Support(BodyBricks bricks, int face)
     public (double Newtons, double Least) Press(ElasticSolver? solver, int lane, PlanPressure pressure)
     {
         double all = 0.0, least = double.PositiveInfinity;
-        foreach ((int x, int y, int z, double weight) in parts)
+        foreach (((int X, int Y, int Z) brick, Point3 point, double weight) in parts)
         {
-            double here = pressure.At(bricks.Centre(x, y, z)), newtons = here * weight;
-            (all, least) = (all + newtons, Math.Min(least, here));
-            for (int corner = 0; solver is not null && corner < 8; corner++)
-            {
-                int up = corner >> 2;
-                if (face == 0 || (face > 0) == (up == 1))
-                {
-                    solver.AddForce(lane, x + (corner & 1), y + ((corner >> 1) & 1), z + up, 2, newtons / (face == 0 ? 8.0 : 4.0));
-                }
-            }
+            double here = pressure.At(bricks.Where(brick, point));
+            (all, least) = (all + here * weight, Math.Min(least, here));
+            solver?.AddLift(lane, brick, point, here * weight);
         }
 
         return (all, least);
     }
 
-    /// <summary>Share of a length or width of bricks that bear: bricks in the plan's rows along an axis.</summary>
+    /// <summary>Length that bears: bricks in the plan's rows along an axis.</summary>
     /// <param name="alongX">Whether the axis is x.</param>
     /// <returns>Length that bears, metres.</returns>
-    public double Length(bool alongX) => parts.Select(part => alongX ? part.X : part.Y).Distinct().Count() * (alongX ? bricks.Edges.X : bricks.Edges.Y);
+    public double Length(bool alongX) =>
+        parts.Select(part => alongX ? part.Brick.X : part.Brick.Y).Distinct().Count() * (alongX ? bricks.Edges.X : bricks.Edges.Y);
 
-    /// <summary>A brick filled less than this neither bears nor is judged, 1.</summary>
-    public const double LeastFilled = 0.25;
-
-    private void Add(int x, int y, int z, double weight)
+    private void Add((int X, int Y, int Z) brick, Point3 point, double weight)
     {
-        parts.Add((x, y, z, weight));
+        parts.Add((brick, point, weight));
         Weight += weight;
     }
 
-    private static double Overlap(double from, double edge, double low, double high) => Math.Max(0.0, Math.Min(from + edge, high) - Math.Max(from, low));
+    // Middle, in cells from the cell's lower side, and length of what of a cell lies in a band.
+    private static (double Middle, double Metres) Overlap(double from, double edge, double low, double high)
+    {
+        double first = Math.Max(from, low), last = Math.Min(from + edge, high);
+        return (0.5 * (first + last - 2.0 * from) / edge, Math.Max(0.0, last - first));
+    }
 }

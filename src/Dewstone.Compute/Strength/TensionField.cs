@@ -4,12 +4,19 @@ using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Strength;
 
-/// <summary>Tension in a body under one load case, at the corners of the octants of its bricks.</summary>
+/// <summary>Tension in a body under one load case at the corners of the octants of its bricks: a map, and where to look closer.</summary>
 internal sealed class TensionField
 {
     private readonly BodyBricks bricks;
     private readonly GridShape nodes;
-    private readonly float[] tension, cracking, use;
+    /// <summary>Corners that come at least this near to the worst one are looked at closer, 1.</summary>
+    private const double Close = 0.75;
+
+    /// <summary>Most corners looked at closer.</summary>
+    private const int Most = 12;
+
+    private readonly double ballMetres;
+    private readonly float[] use;
 
     /// <summary>Judges.</summary>
     /// <param name="bricks">The body.</param>
@@ -18,9 +25,9 @@ internal sealed class TensionField
     /// <param name="parallelism">Threads; no result depends on them.</param>
     public TensionField(BodyBricks bricks, float[] principal, double ballMetres, Parallelism parallelism)
     {
-        this.bricks = bricks;
+        (this.bricks, this.ballMetres) = (bricks, ballMetres);
         nodes = new GridShape(bricks.Octants.Nx + 1, bricks.Octants.Ny + 1, bricks.Octants.Nz + 1);
-        (tension, cracking, use) = (new float[nodes.Count], new float[nodes.Count], new float[nodes.Count]);
+        use = new float[nodes.Count];
         (int X, int Y, int Z, float Weight)[] ball = Ball(bricks.Edges, ballMetres);
         Chunks.Run(nodes.Nz, 1, parallelism, (z, _) =>
         {
@@ -32,27 +39,25 @@ internal sealed class TensionField
                 }
             }
         });
-        Worst = Array.IndexOf(use, use.Max());
     }
 
-    /// <summary>The corner that comes nearest to cracking.</summary>
-    public int Worst { get; }
+    /// <summary>The corners that come nearest to cracking, each half a ball or more from the others.</summary>
+    /// <returns>Places, metres, unit frame; the worst first, none when there is no tension.</returns>
+    public IReadOnlyList<Point3> Worst()
+    {
+        float most = use.Max();
+        int[] near = [.. Enumerable.Range(0, use.Length).Where(node => use[node] > 0f && use[node] >= Close * most)];
+        List<Point3> places = [];
+        foreach (Point3 where in near.OrderByDescending(node => use[node]).ThenBy(node => node).Select(Where))
+        {
+            if (places.Count < Most && places.All(other => (other - where).Norm >= 0.5 * ballMetres))
+            {
+                places.Add(where);
+            }
+        }
 
-    /// <summary>Mean tension around a corner, Pa.</summary>
-    /// <param name="corner">Flat index.</param>
-    /// <returns>Tension.</returns>
-    public double Tension(int corner) => tension[corner];
-
-    /// <summary>Cracking stress of the mean strength around a corner at 28 days, Pa.</summary>
-    /// <param name="corner">Flat index.</param>
-    /// <returns>Cracking stress.</returns>
-    public double Cracking(int corner) => cracking[corner];
-
-    /// <summary>A corner's place.</summary>
-    /// <param name="corner">Flat index.</param>
-    /// <returns>Metres, unit frame.</returns>
-    public Point3 Where(int corner) => bricks.Corner + new Point3(
-        0.5 * (corner % nodes.Nx) * bricks.Edges.X, 0.5 * (corner / nodes.Nx % nodes.Ny) * bricks.Edges.Y, 0.5 * (corner / nodes.Plane) * bricks.Edges.Z);
+        return places;
+    }
 
     /// <summary>Tension over cracking stress at 28 days, the most at the corners of each brick's octants.</summary>
     /// <returns>1; index order of the bricks.</returns>
@@ -72,6 +77,9 @@ internal sealed class TensionField
         return most;
     }
 
+    private Point3 Where(int corner) => bricks.Corner + new Point3(
+        0.5 * (corner % nodes.Nx) * bricks.Edges.X, 0.5 * (corner / nodes.Nx % nodes.Ny) * bricks.Edges.Y, 0.5 * (corner / nodes.Plane) * bricks.Edges.Z);
+
     private void Judge(int node, (int X, int Y, int Z, float Weight)[] ball, float[] principal)
     {
         GridShape octants = bricks.Octants;
@@ -89,8 +97,7 @@ internal sealed class TensionField
             }
         }
 
-        double cracks = CrackingStress.Pascals(strength / all);
-        (tension[node], cracking[node], use[node]) = ((float)(stress / all), (float)cracks, (float)(stress / all / cracks));
+        use[node] = (float)(stress / all / CrackingStress.Pascals(strength / all));
     }
 
     // A corner of octants lies in the solid, or on an edge of it, when a quarter of what surrounds it is hardened.

@@ -58,7 +58,7 @@ internal static class TensionStudy
             {
                 if (bricks.Filled[i] > 0f)
                 {
-                    solver.AddLift(lane, i % bricks.Shape.Nx, i / bricks.Shape.Nx % bricks.Shape.Ny, i / bricks.Shape.Plane, -factor * SlingLoad.Gravity * bricks.Kilograms[i]);
+                    solver.AddLift(lane, bricks.At(i), bricks.MiddleOf(i), -factor * SlingLoad.Gravity * bricks.Kilograms[i]);
                 }
             }
 
@@ -105,7 +105,7 @@ internal static class TensionStudy
         for (int i = 0; i < bricks.Shape.Count; i++)
         {
             double mass = bricks.Kilograms[i];
-            (sum, moment) = (sum + mass, moment + bricks.Centre(i % bricks.Shape.Nx, i / bricks.Shape.Nx % bricks.Shape.Ny, i / bricks.Shape.Plane) * mass);
+            (sum, moment) = mass > 0.0 ? (sum + mass, moment + bricks.Where(bricks.At(i), bricks.MiddleOf(i)) * mass) : (sum, moment);
         }
 
         return (sum * SlingLoad.Gravity, moment * (1.0 / sum));

@@ -47,7 +47,11 @@ public sealed class OrderGatherer(OrderReading order, OrderFolder folder, string
 
     private IEnumerable<EmittedFile> Files(GatheredOrder gathered)
     {
-        List<EmittedFile> files = [MaterialsTable.Emit(gathered.Nights)];
+        List<EmittedFile> files =
+        [
+            MaterialsTable.Emit(gathered.Nights),
+            OrderLabels.Emit(gathered, gathered.Bins.Select(bin => new ReadOnlyMemory<byte>(File.ReadAllBytes(Path.Combine(folder.Bins, bin.Record.Folder, OrderLabels.Path))))),
+        ];
         if (gathered.Loads is { } loads)
         {
             files.Add(LoadTable.Emit(loads, gathered.Standing));

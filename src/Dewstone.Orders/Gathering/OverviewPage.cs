@@ -84,7 +84,7 @@ public static class OverviewPage
 
     private static void Files(HtmlWriter html, GatheredOrder order)
     {
-        List<(string Path, string What)> files = [("manifest.json", "every file with its hash, and the totals"), ("materials.csv", "what each night takes"), ("plan.json", "the plan"), ("units/", "a record of each unit: draws, seeds, figures, requirements, findings")];
+        List<(string Path, string What)> files = [("manifest.json", "every file with its hash, and the totals"), ("labels.html", "a label for each unit"), ("materials.csv", "what each night takes"), ("plan.json", "the plan"), ("units/", "a record of each unit: draws, seeds, figures, requirements, findings")];
         if (order.Standing.Count > 0)
         {
             files.AddRange([("deployment.csv", "where each unit is set down"), ("site-plan.geojson", "the same as a map"), ("site-plan.svg", "the same as a drawing")]);

@@ -194,27 +194,25 @@ public sealed class StrengthCheckTests
     public void Nothing_hardened_gives_no_report() =>
         Assert.Equal(new StrengthResult(null, []), Check(Block(_ => 1.0)) with { Findings = [] });
 
-    // The habitat block as drawn. Its foot is 120 mm thick: 24 bricks of 37.5 mm catch that badly (24 to 31 % too little), 29 and more do not.
+    // The habitat block as drawn: no size of brick fits its foot of 120 mm, its tunnels, niches and relief.
     [Fact]
-    [Trait("Category", "Soak")]
-    public void Tension_of_the_block_moves_under_a_tenth_from_the_default_to_48_bricks()
+    public void Tension_of_the_block_moves_under_a_tenth_from_24_to_48_bricks()
     {
         CellGrid grid = SampleUnits.WrackGrid(8);
         TargetField target = Voxelizer.Voxelize(SampleUnits.Shape(SampleUnits.WrackBlock), SampleUnits.WrackPlacement, grid, Moulds.Two, null, TestContext.Current.CancellationToken);
         MoistureResult moisture = Samples.Moisture(grid, i => target.Fraction[i] >= 0.5f ? 0.2125 : 0.0);
         StrapLifting lifting = new() { Lines = [new StrapLine(Axis.Y, new Length(0.2)), new StrapLine(Axis.Y, new Length(0.7))] };
-        StrengthReport[] reports = [.. new[] { StrengthQuestion.DefaultBricks, 48 }.Select(bricks => Check(
+        StrengthReport[] reports = [.. new[] { 24, StrengthQuestion.DefaultBricks, 48 }.Select(bricks => Check(
             (moisture, SampleUnits.WrackPlacement), job => job with { Unit = SampleUnits.WrackBlock with { Lifting = lifting } }, bricks).Report!)];
-        Assert.Equal([29, 48], reports.Select(report => report.Bricks));
+        Assert.Equal([24, 29, 48], reports.Select(report => report.Bricks));
+        Assert.All(reports, report => Assert.Equal(4, report.Tension.Count));
         for (int i = 0; i < 4; i++)
         {
-            (TensionResult few, TensionResult many) = (reports[0].Tension[i], reports[1].Tension[i]);
-            TestContext.Current.TestOutputHelper?.WriteLine($"{few.Case}: {few.TensionPascals:0} Pa at {few.Where}, {many.TensionPascals:0} Pa at {many.Where}, {many.TensionPascals / few.TensionPascals - 1.0:+0.000;-0.000}");
-        }
-
-        for (int i = 0; i < 4; i++)
-        {
-            Assert.InRange(reports[1].Tension[i].TensionPascals / reports[0].Tension[i].TensionPascals, 0.9, 1.1);
+            TensionResult fine = reports[2].Tension[i];
+            TestContext.Current.TestOutputHelper?.WriteLine(
+                $"{fine.Case}: {string.Join(", ", reports.Select(report => $"{report.Tension[i].TensionPascals:0} Pa at {report.Tension[i].Where}"))}");
+            Assert.InRange(fine.TensionPascals / reports[0].Tension[i].TensionPascals, 0.9, 1.1);
+            Assert.InRange(fine.TensionPascals / reports[1].Tension[i].TensionPascals, 0.93, 1.07);
         }
     }
 

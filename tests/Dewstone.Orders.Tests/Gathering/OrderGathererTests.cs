@@ -39,6 +39,17 @@ public sealed class OrderGathererTests
     }
 
     [Fact]
+    public void Labels_of_all_bins_stand_on_one_page_in_the_order_of_the_plan()
+    {
+        using SampleFolder sample = new();
+        Gather(sample);
+
+        Assert.Contains(
+            "<main><article>yard-001</article><article>yard-002</article><article>yard-003</article><article>yard-004</article></main>",
+            Encoding.UTF8.GetString(sample.Files()["labels.html"]), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Manifest_holds_the_hash_of_every_file_of_the_order_and_of_nothing_else()
     {
         using SampleFolder sample = new(keys: Sea);

@@ -155,7 +155,7 @@ internal sealed class SampleFolder : IDisposable
             ["design_fingerprint"] = "0123456789AB",
             ["tool"] = new JsonObject { ["name"] = "dewstone", ["version"] = Version },
             ["inputs"] = new JsonArray(),
-            ["files"] = new JsonArray(Listed(bin, "estimate.json", estimate), Listed(bin, "report.html", "<p>report</p>"), Listed(bin, "doses/layer-001.csv", "layer\n1\n")),
+            ["files"] = new JsonArray(Listed(bin, "estimate.json", estimate), Listed(bin, "labels.html", $"<html><body><main><article>{bin}</article></main></body></html>"), Listed(bin, "report.html", "<p>report</p>"), Listed(bin, "doses/layer-001.csv", "layer\n1\n")),
             ["requirements"] = new JsonArray(),
             ["totals"] = new JsonObject(),
             ["conditions"] = new JsonArray(),
