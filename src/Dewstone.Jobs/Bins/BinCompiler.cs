@@ -31,9 +31,9 @@ public static class BinCompiler
 
         StandingUnit[] units = [.. question.Units.Select(unit => StandingUnit.Of(unit, question.Conditions.Printer))];
         FindingList findings = new(new SourceMaps(), question.Accept);
-        IReadOnlyList<Diagnostic> faults = BinCheck.Check(question, units);
-        findings.AddRange(faults);
-        if (findings.Items.Any(f => f.Severity == Severity.Error && f.AcceptedBecause is null))
+        findings.AddRange(BinCheck.Check(question, units));
+        // A gap or a held unit can be released; what no needle can give cannot.
+        if (findings.Items.Any(fault => fault.AcceptedBecause is null || fault.Code == BinFindings.BeyondNeedles.Code || fault.Code == BinFindings.OtherBin.Code))
         {
             return new BinResult(question, null, [], findings.Items);
         }

@@ -47,7 +47,7 @@ internal static class BinLabels
         Pair(html, "on the hook", $"{least:0} to {most:0} kg");
         Pair(html, "dig out", DigOut.Days(bin.Question, solved) is { } days ? $"not before {StrengthWords.Age(days)} after the last layer" : "strength not told: ask before digging");
         Pair(html, "lift", solved.LiftDays is { } lift ? $"not before {StrengthWords.Age(lift)}" : "not before it is tested");
-        Pair(html, "north", $"faces {Faces(unit.Binned)} in the bin; paint its arrow on top before it is moved");
+        Pair(html, "north", $"faces {Faces(unit.Binned)} as it stands in the bin");
         html.Add($"</dl>");
         if (!unit.Serves)
         {

@@ -84,9 +84,10 @@ internal static class BinDrawing
     {
         UnitPlacement box = new UnitMove(line.Footprint, unit.QuarterTurns, unit.Column, unit.Row).Placement(line.Job.Printer, line.Placement);
         double x = Left + scale * (box.Corner.X + box.TurnedBox.X / 2.0), y = Top + depth - scale * (box.Corner.Y + box.TurnedBox.Y / 2.0);
-        double half = 0.5 * unit.Mark.Length * 9.5 + 6.0;
+        string seat = $"column {unit.Column + 1}, row {unit.Row + 1}";
+        double half = 0.5 * Math.Max(9.5 * unit.Mark.Length, 5.6 * seat.Length) + 6.0;
         svg.Add($"""<rect class="paper" x="{x - half}" y="{y - 14.0}" width="{2.0 * half}" height="36"/><text class="mark" text-anchor="middle" x="{x}" y="{y + 2.0}">{unit.Mark}</text>""");
-        svg.Add($"""<text class="quiet small" text-anchor="middle" x="{x}" y="{y + 16.0}">column {unit.Column + 1}, row {unit.Row + 1}</text>""");
+        svg.Add($"""<text class="quiet small" text-anchor="middle" x="{x}" y="{y + 16.0}">{seat}</text>""");
         // Counter-clockwise on the sheet is a negative rotation in its own frame.
         double reach = scale * ((box.QuarterTurns & 1) == 0 ? box.TurnedBox.Y : box.TurnedBox.X) / 2.0;
         svg.Add($"""<g transform="translate({x} {y}) rotate({-90 * box.QuarterTurns})"><path class="arrow" d="M0 {-Math.Max(30.0, 0.55 * reach)}V{-reach + 9.0}"/><path class="head" d="M0 {-reach + 3.0}L-5 {-reach + 14.0}L5 {-reach + 14.0}Z"/></g>""");

@@ -10,7 +10,7 @@ namespace Dewstone.Orders.Plans;
 /// </summary>
 internal sealed class BindingSearch(Order order, BinTask[] tasks, YardRules rules, IReadOnlyList<BinContent> bins)
 {
-    private const double Effort = 3.0;
+    private const double Effort = 2.0;
 
     private readonly IReadOnlyList<YardConstraint> constraints = YardConstraint.Of(order, bins);
 

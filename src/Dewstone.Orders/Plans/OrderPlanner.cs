@@ -64,15 +64,17 @@ public sealed class OrderPlanner
             return Refused();
         }
 
-        PlanDraft fewest = Schedule(filler, BinGoal.FewestBins, progress, cancellation);
-        PlanDraft best = fewest;
-        if (!findings.HasErrors && fewest.Schedule.LateUnits > 0)
+        // By the quick schedules of both ways to choose bins: fewest bins unless the other is done earlier. The solver then works on the better.
+        PlanDraft fewest = Schedule(filler, BinGoal.FewestBins), busy = Schedule(filler, BinGoal.LeastBusyPrinter);
+        PlanDraft best = (busy.Schedule.LateUnits, busy.Schedule.Finish).CompareTo((fewest.Schedule.LateUnits, fewest.Schedule.Finish)) < 0 ? busy : fewest;
+        CheckShifts(best);
+        if (findings.HasErrors)
         {
-            PlanDraft busy = Schedule(filler, BinGoal.LeastBusyPrinter, progress, cancellation);
-            best = (busy.Schedule.LateUnits, busy.Schedule.Finish).CompareTo((fewest.Schedule.LateUnits, fewest.Schedule.Finish)) < 0 ? busy : fewest;
+            return Refused();
         }
 
-        return findings.HasErrors ? Refused() : Judge(best, lines, progress, cancellation);
+        progress?.Report(new Progress("scheduling", 0.6, $"{best.Bins.Count} bins"));
+        return Judge(best with { Schedule = BinScheduler.Solve(best.Tasks, best.Rules) }, lines, progress, cancellation);
     }
 
     private PlanningResult Refused(bool inputAtFault = false) => new() { Findings = [.. findings.Items.Select(reading.Place)], InputAtFault = inputAtFault };
@@ -147,23 +149,23 @@ public sealed class OrderPlanner
         }
     }
 
-    private PlanDraft Schedule(BinFiller filler, BinGoal goal, IProgress<Progress>? progress, CancellationToken cancellation)
+    private PlanDraft Schedule(BinFiller filler, BinGoal goal)
     {
-        cancellation.ThrowIfCancellationRequested();
         (IReadOnlyList<BinContent> bins, bool proved) = filler.Choose(goal);
-        progress?.Report(new Progress("scheduling", 0.6, $"{bins.Count} bins"));
         BinTask[] tasks = OrderTasks.Tasks(order, calendar, bins, reading.PrinterPaths.Count);
         YardRules rules = OrderTasks.Rules(order, calendar);
-        int longest = tasks.Max(task => task.Minutes.Max()!.Value) + rules.Change;
-        if (longest > rules.Shifts.Longest)
+        return new PlanDraft(goal, proved, bins, tasks, rules, BinScheduler.Solve(tasks, rules, 0.0));
+    }
+
+    private void CheckShifts(PlanDraft draft)
+    {
+        int longest = draft.Tasks.Max(task => task.Minutes.Max()!.Value) + draft.Rules.Change;
+        if (longest > draft.Rules.Shifts.Longest)
         {
             findings.Add(OrderFindings.ShiftTooShort.At(
-                $"setting up, printing and changing one bin take up to {longest} min; the longest shift has {rules.Shifts.Longest} min", "lengthen the shift, or plan around the clock",
+                $"setting up, printing and changing one bin take up to {longest} min; the longest shift has {draft.Rules.Shifts.Longest} min", "lengthen the shift, or plan around the clock",
                 new KeyPath(DescriptionKind.Order, "shifts")));
-            rules = rules with { Shifts = WorkCalendar.Always };
         }
-
-        return new PlanDraft(goal, proved, bins, tasks, rules, BinScheduler.Solve(tasks, rules, findings.HasErrors ? 0.0 : BinScheduler.DefaultEffort));
     }
 
     private PlanningResult Judge(PlanDraft draft, IReadOnlyList<LineOnPrinter> lines, IProgress<Progress>? progress, CancellationToken cancellation)
@@ -227,7 +229,7 @@ public sealed class OrderPlanner
             new[] { (times!.Value.Start, -draft.Tasks[bin].Spread), (times.Value.DigEnd, draft.Tasks[bin].Reused) })).TurnedAway;
         for (int index = 0; index < turned.Count; index++)
         {
-            if (turned[index] > 0)
+            if (turned[index] > 0 && stock.Deliveries[index].At <= draft.Schedule.Finish)
             {
                 findings.Add(OrderFindings.DeliveryTooLarge.At(
                     $"of the delivery on {Text(order.MixStock!.Deliveries[index].On)} {turned[index] / 1000.0:0.#} t do not fit in the silo of {stock.Silo / 1000.0:0.#} t",

@@ -16,10 +16,10 @@ internal static class PlanStyle
         .paper { fill: var(--paper); }
         .rule { stroke: var(--faint); stroke-width: 1; fill: none; }
         .shift { fill: var(--faint); opacity: 0.35; }
-        .print { fill: var(--missing); stroke: var(--paper); stroke-width: 0.6; }
+        .print { fill: var(--missing); stroke: var(--paper); stroke-width: 0.3; }
         .set { fill: var(--elsewhere); stroke: var(--quiet); stroke-width: 0.6; }
         .ready { fill: none; stroke: var(--line); stroke-width: 1; }
-        .dig { fill: var(--excess); stroke: var(--paper); stroke-width: 0.6; }
+        .dig { fill: var(--excess); stroke: var(--paper); stroke-width: 0.3; }
         .due { stroke: var(--excess); stroke-width: 2; fill: none; }
         .bin { fill: none; stroke: var(--line); stroke-width: 2.4; }
         .unit { fill: var(--elsewhere); stroke: var(--line); stroke-width: 1.4; }

@@ -7,7 +7,7 @@ namespace Dewstone.Orders.Scheduling;
 public static class BinScheduler
 {
     /// <summary>Usual limit of the solver's work, its deterministic time: about as many seconds.</summary>
-    public const double DefaultEffort = 15.0;
+    public const double DefaultEffort = 4.0;
 
     /// <summary>Most bins that the solver is asked about; its model grows with the square of them. Above, the list schedule stands with simple bounds.</summary>
     public const int MostSolved = 250;

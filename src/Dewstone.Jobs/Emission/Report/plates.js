@@ -128,7 +128,7 @@ async function startPlates(figure) {
     marks(s);
     for (const [mark, bx, by, bw, bd] of boxes) {
       rule(s, [[s.x(bx), s.y(by)], [s.x(bx + bw), s.y(by)], [s.x(bx + bw), s.y(by + bd)], [s.x(bx), s.y(by + bd)], [s.x(bx), s.y(by)]], tones.quiet, [7, 5]);
-      if (mark) write(s, mark, s.x(bx + bw / 2), s.y(by + bd) - 4, "center");
+      if (mark) write(s, mark, s.x(bx), s.y(by + bd) - 4, "left");
     }
     for (const [name, from, to] of [["A", [s.left - 8, s.y(cutY)], [s.right + 8, s.y(cutY)]], ["B", [s.x(cutX), s.foot + 8], [s.x(cutX), s.top - 8]]]) {
       s.pen.lineWidth = 1.2;

@@ -40,7 +40,7 @@ internal static class PlanEdges
         canvas.Dashes(left, top, right, top, Box, 1f, Ink.Quiet);
         canvas.Dashes(left, bottom, left, top, Box, 1f, Ink.Quiet);
         canvas.Dashes(right, bottom, right, top, Box, 1f, Ink.Quiet);
-        Lettering.Plain.Write(canvas, mark, (left + right) / 2f, top - 5f, Ink.Line, 0.5f);
+        Lettering.Plain.Write(canvas, mark, left + 2f, top - 5f, Ink.Line);
     }
 
     // Between the positions that different stations of the head water; needle numbers begin anew there.
