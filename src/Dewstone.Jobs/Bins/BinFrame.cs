@@ -1,4 +1,3 @@
-using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;

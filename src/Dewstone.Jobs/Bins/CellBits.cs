@@ -35,12 +35,12 @@ public sealed class CellBits
     /// <returns>Their bits.</returns>
     public static CellBits Of(ReadOnlySpan<byte> flags)
     {
-        byte[] packed = new byte[(flags.Length + 7) / 8];
+        byte[] bits = new byte[(flags.Length + 7) / 8];
         for (int cell = 0; cell < flags.Length; cell++)
         {
-            packed[cell >> 3] |= (byte)(flags[cell] << (cell & 7));
+            bits[cell >> 3] |= (byte)(flags[cell] << (cell & 7));
         }
 
-        return new CellBits(packed, flags.Length);
+        return new CellBits(bits, flags.Length);
     }
 }

@@ -45,7 +45,7 @@ public sealed class OrderGatherer(OrderReading order, OrderFolder folder, string
         return new GatherResult(contents, gathered, findings);
     }
 
-    private IEnumerable<EmittedFile> Files(GatheredOrder gathered)
+    private List<EmittedFile> Files(GatheredOrder gathered)
     {
         List<EmittedFile> files =
         [
