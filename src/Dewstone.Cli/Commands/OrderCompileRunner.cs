@@ -1,4 +1,5 @@
 using Dewstone.Cli.Rendering;
+using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Folders;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
@@ -97,12 +98,17 @@ internal sealed class OrderCompileRunner(OrderCompileRequest request, Surroundin
 
         PlanningResult made = OrderPlanner.Plan(reading, request.Parallelism, progress, cancellation);
         findings.AddRange(made.Findings.Where(finding => !findings.Items.Contains(finding)));
-        if (made.Plan is not { } plan || findings.HasErrors)
+        if (made.Plan is null || findings.HasErrors)
         {
             return (null, made.InputAtFault ? ExitCode.InputAtFault : ExitCode.No);
         }
 
-        SharedFile.WriteOnce(folder.Plan, PlanJson.Write(plan));
+        // The same files as `order plan` writes, the plan last, so that a folder does not tell which command planned it.
+        foreach (EmittedFile file in PlanFiles.Emit(reading, made))
+        {
+            SharedFile.WriteOnce(Path.Combine(folder.Root, file.RelativePath), file.Bytes.Span);
+        }
+
         return (OrderPlanFile.Read(reading, folder, findings), ExitCode.InputAtFault);
     }
 

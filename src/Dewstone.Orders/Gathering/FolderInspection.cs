@@ -104,9 +104,9 @@ public sealed class FolderInspection(OrderReading order, OrderFolder folder, str
         return null;
     }
 
-    private void Tell(OrderState state, IReadOnlyList<MissingTasks> tasks)
+    private void Tell(OrderState state, MissingTasks[] tasks)
     {
-        string remedy = tasks.Count == 0 ? "run dewstone order compile --continue" : $"run again {string.Join(", or ", tasks.Select(split => $"tasks {split.Numbers} of {split.Of}"))}";
+        string remedy = tasks.Length == 0 ? "run dewstone order compile --continue" : $"run again {string.Join(", or ", tasks.Select(split => $"tasks {split.Numbers} of {split.Of}"))}";
         Say(YardFindings.NotComplete, Marks(WorkState.Missing), "unit has no record yet", "units have no record yet", remedy);
         Say(YardFindings.NotComplete, Names(bin => bin is { State: WorkState.Missing, Record: null }), "bin has no job yet", "bins have no job yet", remedy);
         Say(YardFindings.ResultChanged, Names(bin => bin is { State: WorkState.Missing, Record: not null }), "bin is not as it was written", "bins are not as they were written", remedy);

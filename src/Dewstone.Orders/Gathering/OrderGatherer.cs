@@ -45,11 +45,11 @@ public sealed class OrderGatherer(OrderReading order, OrderFolder folder, string
         return new GatherResult(contents, gathered, findings);
     }
 
-    private IEnumerable<EmittedFile> Files(GatheredOrder gathered)
+    private List<EmittedFile> Files(GatheredOrder gathered)
     {
         List<EmittedFile> files =
         [
-            MaterialsTable.Emit(gathered.Nights),
+            NightsTable.Emit(gathered.Nights),
             OrderLabels.Emit(gathered, gathered.Bins.Select(bin => new ReadOnlyMemory<byte>(File.ReadAllBytes(Path.Combine(folder.Bins, bin.Record.Folder, OrderLabels.Path))))),
         ];
         if (gathered.Loads is { } loads)
@@ -65,19 +65,25 @@ public sealed class OrderGatherer(OrderReading order, OrderFolder folder, string
             files.Add(drawing = SitePlanDrawing.Emit(gathered.Order.Name, gathered.Order.SitePlan!, gathered.Standing));
         }
 
-        files.Add(OverviewPage.Emit(gathered, SharedFile.TryRead(Path.Combine(folder.Root, "plan.svg")) is { } plan ? new ReadOnlyMemory<byte>(plan) : null, drawing?.Bytes));
+        files.Add(OverviewPage.Emit(gathered, SharedFile.TryRead(Path.Combine(folder.Root, OverviewPage.PlanDrawing)) is { } plan ? new ReadOnlyMemory<byte>(plan) : null, drawing?.Bytes));
         return files;
     }
 
-    // What stands already: the plan, each unit's record, each bin's record and the manifest of its job.
+    // What stands already: the plan and what it was written out as, each unit's record, each bin's record and the manifest of its job.
     private IEnumerable<(string Path, string Sha256)> Standing(GatheredOrder gathered) =>
     [
         ("order.json", HashOf(folder.Pin)),
         ("plan.json", HashOf(folder.Plan)),
+        .. PlanFilesBeside(gathered).Select(path => (path, HashOf(Path.Combine(folder.Root, path)))),
         .. gathered.Units.Select(unit => ($"units/{unit.Ordered.Mark}.json", HashOf(folder.Unit(unit.Ordered.Mark)))),
         .. gathered.Bins.Select(bin => ($"bins/{bin.Planned.Name}.json", HashOf(folder.Bin(bin.Planned.Name)))),
         .. gathered.Bins.Select(bin => ($"bins/{bin.Record.Folder}/{ManifestEmitter.Path}", bin.Record.ManifestSha256)),
     ];
+
+    // What the plan was written out as; a plan laid by hand has none of it.
+    private IEnumerable<string> PlanFilesBeside(GatheredOrder gathered) =>
+        ((string[])["plan.csv", OverviewPage.PlanDrawing, "materials.csv", "crew.ics", .. gathered.Bins.Select(bin => $"layouts/{bin.Planned.Name}.svg")])
+            .Where(path => File.Exists(Path.Combine(folder.Root, path)));
 
     // A manifest never stands beside files that are not its own: one of an earlier gathering goes before the first of its files is replaced.
     private void Withdraw(EmittedFile manifest)

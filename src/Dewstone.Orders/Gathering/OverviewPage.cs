@@ -10,6 +10,9 @@ public static class OverviewPage
     /// <summary>Path in the order's folder.</summary>
     public const string Path = "overview.html";
 
+    /// <summary>Path of the plan's drawing in the order's folder.</summary>
+    internal const string PlanDrawing = "plan.svg";
+
     /// <summary>The page.</summary>
     /// <param name="order">The order.</param>
     /// <param name="planDrawing">Drawing of the plan, SVG; null when there is none.</param>
@@ -39,7 +42,7 @@ public static class OverviewPage
         html.Add($"""</section><section id="sea"><h2>At sea</h2>""");
         Sea(html, order, siteDrawing);
         html.Add($"""</section><section id="files"><h2>Files beside this page</h2>""");
-        Files(html, order);
+        Files(html, order, planDrawing is not null);
         html.Add($"""</section><footer>{order.Order.Name} · order file {order.Plan.OrderHash[..12]} · dewstone {order.ToolVersion}</footer></main>""");
         html.Raw("</body></html>\n");
         return new EmittedFile(Path, html.ToBytes());
@@ -82,9 +85,9 @@ public static class OverviewPage
         html.Raw("\" /></div>\n");
     }
 
-    private static void Files(HtmlWriter html, GatheredOrder order)
+    private static void Files(HtmlWriter html, GatheredOrder order, bool planned)
     {
-        List<(string Path, string What)> files = [("manifest.json", "every file with its hash, and the totals"), ("labels.html", "a label for each unit"), ("materials.csv", "what each night takes"), ("plan.json", "the plan"), ("units/", "a record of each unit: draws, seeds, figures, requirements, findings")];
+        List<(string Path, string What)> files = [("manifest.json", "every file with its hash, and the totals"), ("labels.html", "a label for each unit"), ("nights.csv", "what each night takes"), ("plan.json", "the plan"), ("units/", "a record of each unit: draws, seeds, figures, requirements, findings")];
         if (order.Standing.Count > 0)
         {
             files.AddRange([("deployment.csv", "where each unit is set down"), ("site-plan.geojson", "the same as a map"), ("site-plan.svg", "the same as a drawing")]);
@@ -93,6 +96,11 @@ public static class OverviewPage
         if (order.Loads is not null)
         {
             files.Add(("loads.csv", "what the barge carries, trip by trip"));
+        }
+
+        if (planned)
+        {
+            files.AddRange([("plan.csv", "the plan as a table"), (PlanDrawing, "the plan as a drawing"), ("materials.csv", "the plan's forecast of mix by day, with stock and deliveries"), ("crew.ics", "the crew's calendar"), ("layouts/", "each bin from above")]);
         }
 
         html.Add($"""<ul class="files">""");

@@ -22,7 +22,7 @@ public static class SiteLayout
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(units);
         AnchorFrame frame = new(new GeographicPosition(plan.AnchorLatitudeDegrees, plan.AnchorLongitudeDegrees));
-        IReadOnlyList<SeaUnit[]> rows = Rows(units, plan.Rows);
+        List<SeaUnit[]> rows = Rows(units, plan.Rows);
         double spacing = plan.Spacing.Metres;
         double across = -0.5 * (rows.Sum(Depth) + spacing * Math.Max(0, rows.Count - 1));
         List<StandingUnit> standing = new(units.Count);

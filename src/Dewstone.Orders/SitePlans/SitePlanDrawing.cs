@@ -22,6 +22,8 @@ public static class SitePlanDrawing
     private const double LineHeight = 18.0;
     private const double MostScale = 60.0;
 
+    private static readonly double[] Bars = [1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0];
+
     /// <summary>The picture.</summary>
     /// <param name="order">Name of the order.</param>
     /// <param name="plan">The plan.</param>
@@ -76,7 +78,7 @@ public static class SitePlanDrawing
 
     private static void Scale(HtmlWriter svg, double x, double y, double scale)
     {
-        double metres = new[] { 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0 }.Last(length => length <= 1.0 || length * scale <= 200.0);
+        double metres = Bars.Last(length => length <= 1.0 || length * scale <= 200.0);
         svg.Add($"""<path class="arrow" d="M{x} {y - 5.0}V{y}H{x + metres * scale}V{y - 5.0}"/><text x="{x + metres * scale + 8.0}" y="{y + 2.0}">{metres.ToString("0")} m</text>""");
     }
 

@@ -24,7 +24,7 @@ public sealed class OrderGatherTests
         Assert.True(whole.Code == ExitCode.Done, whole.Output);
         Assert.Contains("Tiny order: complete, 6 units in 3 bins over 1 night\n", whole.Output, StringComparison.Ordinal);
         Assert.All(
-            (string[])["manifest.json", "overview.html", "labels.html", "materials.csv", "deployment.csv", "loads.csv", "site-plan.geojson", "site-plan.svg"],
+            (string[])["manifest.json", "overview.html", "labels.html", "nights.csv", "deployment.csv", "loads.csv", "site-plan.geojson", "site-plan.svg"],
             file => Assert.True(File.Exists(order.In("out", "tiny", file)), file));
         string overview = await File.ReadAllTextAsync(order.In("out", "tiny", "overview.html"), TestContext.Current.CancellationToken);
         Assert.All(order.Marks(), mark => Assert.Contains(mark, overview, StringComparison.Ordinal));

@@ -32,7 +32,7 @@ public sealed class OrderGathererTests
             order,4,8,4000,2400,1200,600,480,16,520,182.00,EUR,8
 
             """.ReplaceLineEndings("\n"),
-            Encoding.UTF8.GetString(sample.Files()["materials.csv"]));
+            Encoding.UTF8.GetString(sample.Files()["nights.csv"]));
         string overview = Encoding.UTF8.GetString(sample.Files()["overview.html"]);
         Assert.All(sample.Reading.Order!.Units, line => Assert.Contains($"{line.Mark}-001", overview, StringComparison.Ordinal));
         Assert.Contains("href=\"bins/yard-004.job/report.html\"", overview, StringComparison.Ordinal);

@@ -1,6 +1,5 @@
 using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Pictures.Plates;
-using Dewstone.Jobs.Emission.Pictures.Views;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Report;

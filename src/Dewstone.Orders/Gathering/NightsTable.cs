@@ -3,11 +3,11 @@ using Dewstone.Jobs.Emission.Tables;
 
 namespace Dewstone.Orders.Gathering;
 
-/// <summary>Writes <c>materials.csv</c>: what each night takes, from the jobs as compiled; it takes the place of the plan's forecast.</summary>
-public static class MaterialsTable
+/// <summary>Writes <c>nights.csv</c>: what each night takes, from the jobs as compiled.</summary>
+public static class NightsTable
 {
     /// <summary>Path in the order's folder.</summary>
-    public const string Path = "materials.csv";
+    public const string Path = "nights.csv";
 
     /// <summary>The table.</summary>
     /// <param name="nights">The nights.</param>
