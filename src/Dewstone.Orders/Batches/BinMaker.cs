@@ -3,9 +3,7 @@ using Dewstone.Jobs.Bins;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Folders;
 using Dewstone.Model.Diagnostics;
-using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
-using Dewstone.Orders.Listing;
 using Dewstone.Orders.Plans;
 using Dewstone.Reading;
 

@@ -1,5 +1,4 @@
 using Dewstone.Model.Diagnostics;
-using Dewstone.Model.Results;
 using Dewstone.Orders.Listing;
 using Dewstone.Reading;
 

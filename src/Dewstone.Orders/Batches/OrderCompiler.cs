@@ -3,7 +3,6 @@ using System.Runtime.ExceptionServices;
 using Dewstone.Jobs.Folders;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
-using Dewstone.Orders.Listing;
 using Dewstone.Orders.Plans;
 
 namespace Dewstone.Orders.Batches;

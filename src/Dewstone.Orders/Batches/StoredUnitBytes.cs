@@ -3,11 +3,8 @@ using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
-using Dewstone.Jobs.Bins;
-using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Json;
 using Dewstone.Model.Description;
-using Dewstone.Model.Diagnostics;
 
 namespace Dewstone.Orders.Batches;
 

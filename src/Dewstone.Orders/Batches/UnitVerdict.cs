@@ -1,4 +1,3 @@
-using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Orders.Listing;
 using Dewstone.Reading;

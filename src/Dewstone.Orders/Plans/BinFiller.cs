@@ -1,7 +1,6 @@
 using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Model.Description;
-using Dewstone.Model.Quantities;
 using Dewstone.Orders.Packing;
 
 namespace Dewstone.Orders.Plans;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
-using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 using Dewstone.Orders.Listing;
 using Dewstone.Orders.Packing;

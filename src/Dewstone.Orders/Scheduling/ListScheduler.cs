@@ -142,7 +142,7 @@ internal sealed class ListScheduler
 
     private int? NextSupply(SiloStock stock, int after)
     {
-        int[] times = [.. stock.Deliveries.Select(d => d.At).Concat(moves.Where(m => m.Kilograms > 0).Select(m => m.At)).Where(at => at > after)];
-        return times.Length == 0 ? null : times.Min();
+        int[] supplies = [.. stock.Deliveries.Select(d => d.At).Concat(moves.Where(m => m.Kilograms > 0).Select(m => m.At)).Where(at => at > after)];
+        return supplies.Length == 0 ? null : supplies.Min();
     }
 }

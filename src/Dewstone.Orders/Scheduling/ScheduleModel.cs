@@ -175,7 +175,7 @@ internal sealed class ScheduleModel
         }
     }
 
-    private LinearExpr Late()
+    private LinearExprBuilder Late()
     {
         LinearExprBuilder late = LinearExpr.NewBuilder();
         for (int task = 0; task < tasks.Count; task++)
