@@ -62,20 +62,20 @@ internal sealed class OrderCompileRunner(OrderCompileRequest request, Surroundin
             }
 
             SharedFile.Write(folder.Pin, RecordJson.Of(pin));
-            BatchResult result = OrderCompiler.Compile(
-                new BatchQuestion
-                {
-                    Reading = reading,
-                    Plan = plan,
-                    Folder = folder,
-                    Cells = request.Cells,
-                    Parallelism = request.Parallelism,
-                    ToolVersion = ToolVersion.Text,
-                    Task = request.Task,
-                    Tasks = request.Tasks,
-                    Continue = request.Continue,
-                },
-                progress, cancellation);
+            BatchQuestion question = new()
+            {
+                Reading = reading,
+                Plan = plan,
+                Folder = folder,
+                Cells = request.Cells,
+                Parallelism = request.Parallelism,
+                ToolVersion = ToolVersion.Text,
+                Task = request.Task,
+                Tasks = request.Tasks,
+                Continue = request.Continue,
+            };
+            world.BoundMemory(OrderCompiler.MemoryBytes(question));
+            BatchResult result = OrderCompiler.Compile(question, progress, cancellation);
             OrderCompileOutcome outcome = Outcome(reading, result, findings);
             Report(reading, outcome);
             return outcome;

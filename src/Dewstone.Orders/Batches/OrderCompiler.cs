@@ -54,6 +54,16 @@ public static class OrderCompiler
         return new BatchResult([.. outcomes.Select(outcome => outcome!)], workers, store.Damaged());
     }
 
+    /// <summary>Memory that is set as the bound while an order is compiled: left to itself, the heap grows to twice what it needs before it is tidied.</summary>
+    /// <param name="question">What to compile; its plan fits.</param>
+    /// <returns>Bytes.</returns>
+    public static long MemoryBytes(BatchQuestion question)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        PlannedWork work = new(question);
+        return Workers.BoundBytes(question.Plan.Bins, work, question.Cells);
+    }
+
     /// <summary>The bins of the question's task, in the order of the plan.</summary>
     private static PlannedBin[] Slice(BatchQuestion question, PlannedWork work)
     {

@@ -41,7 +41,8 @@ public sealed record LineStudy(LineOnPrinter? Line, IReadOnlyList<Diagnostic> Fi
         }
 
         JobDescription ideal = job with { Printer = IdealHead.Of(job.Printer), Needles = null };
-        PlacementWish wish = Registrar.Choose(ideal, shape.Shape, parallelism, null, cancellation).Wish;
+        // The place its designer saw when the unit was checked alone, needles and all.
+        PlacementWish wish = Registrar.Choose(job, shape.Shape, parallelism, null, cancellation).Wish;
         PlacementResult place = Placer.Place(ideal, Cells, wish);
         if (place.Placement is { } first && wish.ShiftedLayers == true && !HasMargin(ideal.Printer, first) && job.Unit.Place.ShiftedLayers is null)
         {
