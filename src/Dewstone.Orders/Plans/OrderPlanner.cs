@@ -17,9 +17,11 @@ public sealed class OrderPlanner
     private readonly DiagnosticBag findings = new();
     private readonly YardCalendar calendar;
 
-    private OrderPlanner(OrderReading reading)
+    private readonly double effort;
+
+    private OrderPlanner(OrderReading reading, double effort)
     {
-        (this.reading, order) = (reading, reading.Order!);
+        (this.reading, order, this.effort) = (reading, reading.Order!, effort);
         calendar = new YardCalendar(order);
         findings.AddRange(reading.Diagnostics);
     }
@@ -29,14 +31,16 @@ public sealed class OrderPlanner
     /// <param name="parallelism">Threads for standing units on printers; the search itself uses one.</param>
     /// <param name="progress">Told in between; may be null.</param>
     /// <param name="cancellation">Looked at in between.</param>
+    /// <param name="effort">Limit of the schedule solver's deterministic time; 0 for the list schedule alone.</param>
     /// <returns>The plan, or what stands against it.</returns>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
-    public static PlanningResult Plan(OrderReading reading, Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation)
+    public static PlanningResult Plan(
+        OrderReading reading, Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation, double effort = BinScheduler.DefaultEffort)
     {
         ArgumentNullException.ThrowIfNull(reading);
         return reading.Order is null || reading.Diagnostics.Any(finding => finding.Severity == Severity.Error)
             ? new PlanningResult { Findings = reading.Diagnostics, InputAtFault = true }
-            : new OrderPlanner(reading).Plan(parallelism, progress, cancellation);
+            : new OrderPlanner(reading, effort).Plan(parallelism, progress, cancellation);
     }
 
     private PlanningResult Plan(Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation)
@@ -73,7 +77,7 @@ public sealed class OrderPlanner
         }
 
         progress?.Report(new Progress("scheduling", 0.6, $"{best.Bins.Count} bins"));
-        return Judge(best with { Schedule = BinScheduler.Solve(best.Tasks, best.Rules) }, lines, progress, cancellation);
+        return Judge(best with { Schedule = BinScheduler.Solve(best.Tasks, best.Rules, effort) }, lines, progress, cancellation);
     }
 
     private PlanningResult Refused(bool inputAtFault = false) => new() { Findings = [.. findings.Items.Select(reading.Place)], InputAtFault = inputAtFault };
