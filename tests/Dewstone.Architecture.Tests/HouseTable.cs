@@ -55,6 +55,7 @@ internal static class HouseTable
         ["Folders"] = ["Emission"],
         ["Comparison"] = ["Emission", "Folders"],
         ["Verification"] = ["Emission", "Compilation", "Folders"],
+        ["Bins"] = ["Emission", "Compilation"],
         ["Resuming"] = ["Emission", "Compilation", "Folders"],
         ["Surveys"] = ["Emission", "Compilation", "Folders"],
     };
@@ -68,5 +69,6 @@ internal static class HouseTable
         ["Plans"] = ["Listing", "Packing", "Scheduling"],
         ["Batches"] = ["Listing", "Plans"],
         ["SitePlans"] = ["Listing", "Plans", "Batches"],
+        ["Gathering"] = ["Listing", "Plans", "Batches", "SitePlans"],
     };
 }

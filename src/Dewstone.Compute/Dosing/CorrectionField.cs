@@ -62,6 +62,12 @@ internal sealed class CorrectionField
         return new CorrectionField(target, weights);
     }
 
+    /// <summary>A wanted field that is given, such as what another wetting gave.</summary>
+    /// <param name="target">Wanted shares.</param>
+    /// <param name="weights">Weight of each cell, 1.</param>
+    /// <returns>The field.</returns>
+    public static CorrectionField Given(TargetField target, float[] weights) => new(target, weights);
+
     /// <summary>Makes the solid in a position's own voxel weigh more.</summary>
     /// <param name="lattice">Needle positions.</param>
     /// <param name="index">Position, flat lattice index.</param>

@@ -37,11 +37,20 @@ internal static class DoseNeighbourhood
             }
         }
 
+        return Of(lattice, changed);
+    }
+
+    /// <summary>Marks the positions near some of them.</summary>
+    /// <param name="lattice">Needle positions.</param>
+    /// <param name="centres">Those; index order of the lattice.</param>
+    /// <returns>True within reach of one of them, itself included.</returns>
+    public static bool[] Of(Lattice lattice, bool[] centres)
+    {
         var near = new bool[lattice.Count];
         int across = (int)ReachPitches, up = (int)(ReachPitches * lattice.PitchMetres / lattice.LayerMetres);
-        for (int i = 0; i < changed.Length; i++)
+        for (int i = 0; i < centres.Length; i++)
         {
-            if (changed[i])
+            if (centres[i])
             {
                 Mark(lattice, i, across, up, near);
             }

@@ -35,9 +35,10 @@ public static class Placer
     /// <param name="job">Unit and printer.</param>
     /// <param name="cellsPerVoxel">Fine cells a pitch, 2 to 32.</param>
     /// <param name="wish">Where the unit shall stand, whatever its own <c>place</c> says.</param>
+    /// <param name="leastLayers">Layers to spread at least; 0 for no more than the unit needs.</param>
     /// <returns>Placement, lattice and cells, or the errors that forbid them.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Cells out of range.</exception>
-    public static PlacementResult Place(JobDescription job, int cellsPerVoxel, PlacementWish wish)
+    public static PlacementResult Place(JobDescription job, int cellsPerVoxel, PlacementWish wish, int leastLayers = 0)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(wish);
@@ -61,7 +62,7 @@ public static class Placer
         Span y = PlaceAlong(
             'y', Halves(swapped ? unit.OuterBox.X : unit.OuterBox.Y), Halves(shift.Y), raster.OriginYMicrometres,
             raster.PitchMicrometres, raster.FirstRow, raster.Rows, Halves(job.Printer.Bin.SizeY.Metres), findings);
-        (long cornerZ, int layers) = Stack(job, raster.LayerMicrometres, Halves(shift.Z), findings);
+        (long cornerZ, int layers) = Stack(job, raster.LayerMicrometres, Halves(shift.Z), leastLayers, findings);
         if (findings.HasErrors)
         {
             return new PlacementResult { Findings = findings.Items };
@@ -153,13 +154,13 @@ public static class Placer
     }
 
     // Height of the lower corner, half-micrometres, and the layers to spread.
-    private static (long Corner, int Layers) Stack(JobDescription job, long layerMicrometres, long shift, DiagnosticBag findings)
+    private static (long Corner, int Layers) Stack(JobDescription job, long layerMicrometres, long shift, int leastLayers, DiagnosticBag findings)
     {
         long layer = 2 * layerMicrometres;
         long height = Halves(job.Unit.OuterBox.Z);
         long bin = Halves(job.Printer.Bin.Height.Metres);
         long corner = job.Printer.Grid.UnderLayers * layer + shift;
-        long layers = -FloorDivide(-(corner + height), layer);
+        long layers = Math.Max(-FloorDivide(-(corner + height), layer), leastLayers);
         if (corner < 0)
         {
             findings.Add(PrinterFindings.TooHigh.At(

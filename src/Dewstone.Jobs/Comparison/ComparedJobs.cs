@@ -86,7 +86,7 @@ public static class ComparedJobs
             }
 
             DosePlan? doses = null;
-            if (!manifest!.Held && (doses = EarlierJobReader.Read(folder, findings)?.Doses) is null)
+            if (!manifest!.Held && (doses = EarlierJobReader.Read(folder, findings, bins: true)?.Doses) is null)
             {
                 return null;
             }
@@ -97,18 +97,17 @@ public static class ComparedJobs
                 return Damaged($"{PredictedFieldEmitter.Path} has {hardened.Length} cells, {JobCoreEmitter.Path} {core.Cells.Count}");
             }
 
-            ReefShape shape = ReefShapeBuilder.Build(core.Description.Unit).Shape;
             return new ComparedJob
             {
                 Label = folder,
                 JobFingerprint = Fingerprint.Of(coreBytes).ToString(),
-                DesignFingerprint = JobCoreEmitter.DesignOf(core.Description.Unit).ToString(),
+                DesignFingerprint = JobCoreEmitter.DesignOf(core.Description).ToString(),
                 Held = manifest.Held,
                 Description = core.Description,
                 Placement = core.Placement,
                 Lattice = core.Lattice,
                 Cells = core.Cells,
-                Target = Voxelizer.Voxelize(shape, core.Placement, core.Cells, parallelism, null, cancellation).Fraction,
+                Target = WantedSolid.Voxelize(core.Description, core.Placement, core.Cells, parallelism, null, cancellation).Fraction,
                 Hardened = hardened,
                 Doses = doses,
                 Findings = Findings(File.ReadAllBytes(Path.Combine(folder, FindingsEmitter.Path))),

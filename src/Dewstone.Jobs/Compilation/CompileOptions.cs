@@ -1,3 +1,4 @@
+using Dewstone.Model.Description;
 using Dewstone.Model.Results;
 using Dewstone.Reading.Job;
 
@@ -20,6 +21,12 @@ public sealed record CompileOptions
 
     /// <summary>Job whose placement is kept and whose doses are started from; null to start anew.</summary>
     public EarlierJob? Like { get; init; }
+
+    /// <summary>Where the unit stands, no member free, whatever its own <c>place</c> says; null to obey that and choose the rest.</summary>
+    public PlacementWish? Wish { get; init; }
+
+    /// <summary>Layers to spread at least, those over the unit's top included; 0 for no more than the unit needs.</summary>
+    public int LeastLayers { get; init; }
 
     /// <summary>Findings the user releases.</summary>
     public IReadOnlyList<Acceptance> Accept { get; init; } = [];

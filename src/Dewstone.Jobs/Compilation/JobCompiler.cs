@@ -38,7 +38,7 @@ public static class JobCompiler
         findings.AddRange(ShapeCheck.Check(job.Unit, shape.Shape, job.Printer.Grid.Pitch.Metres, job.Printer.Grid.LayerHeight.Metres));
         Registration registration = Register(job, shape.Shape, options, findings.Stop, parallelism, progress, cancellation);
         findings.AddRange(registration.Findings);
-        PlacementResult place = Placer.Place(job, options.CellsPerVoxel, registration.Wish);
+        PlacementResult place = Placer.Place(job, options.CellsPerVoxel, registration.Wish, options.LeastLayers);
         findings.AddRange(place.Findings);
         if (findings.Stop || options.DrawingOnly || place is not { Placement: { } placement, Lattice: { } lattice, Cells: { } cells })
         {
@@ -136,9 +136,9 @@ public static class JobCompiler
     private static Registration Register(
         JobDescription job, ReefShape shape, CompileOptions options, bool hasErrors, Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation)
     {
-        if (options.Like is { } like)
+        if ((options.Wish ?? (options.Like is { } like ? EarlierDoses.Placement(job, like) : null)) is { } wish)
         {
-            return new Registration { Wish = EarlierDoses.Placement(job, like), Fixed = true };
+            return new Registration { Wish = wish, Fixed = true };
         }
 
         // Half a pitch is no whole number of cells when they are odd.

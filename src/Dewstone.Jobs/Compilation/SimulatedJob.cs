@@ -15,7 +15,6 @@ internal static class SimulatedJob
     /// <returns>The job.</returns>
     public static CompiledJob Of(JobCore core, DosePlan doses, TargetField target, Prediction predicted, string toolVersion)
     {
-        DoseFigures figures = DoseFigures.Of(doses, predicted.Solid);
         return new CompiledJob
         {
             Description = core.Description,
@@ -24,17 +23,7 @@ internal static class SimulatedJob
             Lattice = core.Lattice,
             Target = target,
             Doses = doses,
-            Dosing = new DosingSummary
-            {
-                Corrected = false,
-                PlainMillilitres = 0.0,
-                Plain = figures,
-                Chosen = figures,
-                Solves = 0,
-                MisfitCells = 0,
-                PlainMisfitLitres = 0.0,
-                MisfitLitres = 0.0,
-            },
+            Dosing = DosingSummary.Given(DoseFigures.Of(doses, predicted.Solid)),
             Timeline = predicted.Timeline,
             Schedule = predicted.Schedule,
             Moisture = predicted.Moisture,

@@ -21,12 +21,11 @@ public static class EstimateEmitter
 
     /// <summary>The estimate of a job.</summary>
     /// <param name="estimate">Its figures.</param>
-    /// <param name="dosing">How its doses were found.</param>
+    /// <param name="dosing">How its doses were found; null for a bin, whose units bring theirs.</param>
     /// <returns>The file.</returns>
-    public static EmittedFile Emit(Estimate estimate, DosingSummary dosing)
+    public static EmittedFile Emit(Estimate estimate, DosingSummary? dosing)
     {
         ArgumentNullException.ThrowIfNull(estimate);
-        ArgumentNullException.ThrowIfNull(dosing);
         return new EmittedFile(Path, CanonicalJson.Indented(json =>
         {
             json.WriteString("format", Format);
@@ -48,7 +47,7 @@ public static class EstimateEmitter
                 json.WriteString("currency", estimate.Currency);
             });
             json.Object("time_s", () => Times(json, estimate));
-            json.Object("dosing", () => DosingJson.Write(json, dosing));
+            json.ObjectOrNull("dosing", dosing, found => DosingJson.Write(json, found));
         }));
     }
 

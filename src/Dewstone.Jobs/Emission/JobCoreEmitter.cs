@@ -61,6 +61,17 @@ public static class JobCoreEmitter
     /// <returns>Fingerprint of its canonical JSON.</returns>
     public static Fingerprint DesignOf(ReefUnit unit) => Fingerprint.Of(CanonicalJson.Compact(json => UnitJson.Write(json, unit)));
 
+    /// <summary>The fingerprint of what a job prints: of its one unit's design, or of the designs of all units of a bin, wherever they stand.</summary>
+    /// <param name="description">What was asked for.</param>
+    /// <returns>Fingerprint of their canonical JSON.</returns>
+    public static Fingerprint DesignOf(JobDescription description)
+    {
+        ArgumentNullException.ThrowIfNull(description);
+        return description.Bin.Count == 0
+            ? DesignOf(description.Unit)
+            : Fingerprint.Of(CanonicalJson.Compact(json => json.Objects("bin", description.Bin, unit => UnitJson.Write(json, unit.Unit))));
+    }
+
     /// <summary>The fingerprint of all but the shape that decides doses: mix, printer, needles, the night, and the band of water/cement.</summary>
     /// <param name="description">What was asked for.</param>
     /// <returns>Fingerprint of their canonical JSON.</returns>
@@ -75,9 +86,19 @@ public static class JobCoreEmitter
     }));
 
     /// <summary>Writes the members of a description into the object that is open.</summary>
-    internal static void Write(Utf8JsonWriter json, JobDescription description)
+    public static void Write(Utf8JsonWriter json, JobDescription description)
     {
         json.Object("unit", () => UnitJson.Write(json, description.Unit));
+        if (description.Bin.Count > 0)
+        {
+            json.Objects("bin", description.Bin, unit =>
+            {
+                json.WriteString("mark", unit.Mark);
+                json.Object("unit", () => UnitJson.Write(json, unit.Unit));
+                json.Object("placement", () => PlacementJson.Write(json, unit.Placement));
+            });
+        }
+
         json.Object("mix", () => MixJson.Write(json, description.Mix));
         json.Object("printer", () => PrinterJson.Write(json, description.Printer));
         PrinterJson.Write(json, "needles", description.Needles);

@@ -26,7 +26,7 @@ public static class JobDataEmitter
             files.Add(tables.Sequence);
         }
 
-        files.Add(EstimateEmitter.Emit(job.Estimate, job.Dosing));
+        files.Add(EstimateEmitter.Emit(job.Estimate, job.Description.Bin.Count == 0 ? job.Dosing : null));
         files.Add(FindingsEmitter.Emit(job.Findings, job.ToolVersion, settings.NameOfFile));
         files.Add(PredictedFieldEmitter.Emit(job.Moisture, settings.Parallelism, cancellationToken));
         if (settings.RawField)
@@ -44,6 +44,6 @@ public static class JobDataEmitter
             files.AddRange(TrialsEmitter.Emit(trials, settings.Parallelism, cancellationToken));
         }
 
-        return new JobData(files, Fingerprint.Of(core.Bytes.Span), JobCoreEmitter.DesignOf(job.Description.Unit));
+        return new JobData(files, Fingerprint.Of(core.Bytes.Span), JobCoreEmitter.DesignOf(job.Description));
     }
 }

@@ -59,7 +59,7 @@ public static class JobFolderVerification
             }
 
             DiagnosticBag bag = new();
-            if (EarlierJobReader.Read(folder, bag) is not { } job)
+            if (EarlierJobReader.Read(folder, bag, bins: true) is not { } job)
             {
                 findings.AddRange(bag.Items);
                 return Result(manifest);

@@ -25,7 +25,7 @@ internal static class ReplayCheck
     {
         List<Diagnostic> found = [];
         JobCore core = job.Core;
-        string coreName = Fingerprint.Of(job.CoreBytes.Span).ToString(), designName = JobCoreEmitter.DesignOf(core.Description.Unit).ToString();
+        string coreName = Fingerprint.Of(job.CoreBytes.Span).ToString(), designName = JobCoreEmitter.DesignOf(core.Description).ToString();
         if (coreName != manifest.JobFingerprint)
         {
             Report(VerifyFindings.FingerprintDiffers, ManifestEmitter.Path, $"the manifest calls the job {manifest.JobFingerprint}; {JobCoreEmitter.Path} gives {coreName}");
@@ -100,8 +100,7 @@ internal static class ReplayCheck
     private static CompiledJob Replay(EarlierJob job, Manifest manifest, Parallelism parallelism, IProgress<Progress>? progress, CancellationToken cancellation)
     {
         JobCore core = job.Core;
-        ReefShape shape = ReefShapeBuilder.Build(core.Description.Unit).Shape;
-        TargetField target = Voxelizer.Voxelize(shape, core.Placement, core.Cells, parallelism, progress, cancellation);
+        TargetField target = WantedSolid.Voxelize(core.Description, core.Placement, core.Cells, parallelism, progress, cancellation);
         Prediction predicted = Prediction.Of(core.Description, job.Doses, target, parallelism, progress, cancellation);
         return SimulatedJob.Of(core, job.Doses, target, predicted, manifest.ToolVersion);
     }

@@ -5,8 +5,11 @@ namespace Dewstone.Model.Description;
 /// <summary>Everything one job is made from, after it was decided who wins: command line, then tonight, then order, then unit.</summary>
 public sealed record JobDescription
 {
-    /// <summary>The reef unit.</summary>
+    /// <summary>The reef unit; of a bin job a stand-in, named as the bin, whose outer box holds the boxes of all its units.</summary>
     public required ReefUnit Unit { get; init; }
+
+    /// <summary>The units of a bin job, by mark; empty for a single unit.</summary>
+    public IReadOnlyList<BinnedUnit> Bin { get; init; } = [];
 
     /// <summary>The dry mix, as in its file.</summary>
     public required DryMix Mix { get; init; }

@@ -32,4 +32,19 @@ public sealed record DosingSummary
 
     /// <summary>Fingerprint of the job whose doses they started from; null when they started anew.</summary>
     public string? LikeFingerprint { get; init; }
+
+    /// <summary>Doses that were given, not looked for.</summary>
+    /// <param name="figures">What they give.</param>
+    /// <returns>A summary without solves.</returns>
+    public static DosingSummary Given(DoseFigures figures) => new()
+    {
+        Corrected = false,
+        PlainMillilitres = 0.0,
+        Plain = figures,
+        Chosen = figures,
+        Solves = 0,
+        MisfitCells = 0,
+        PlainMisfitLitres = 0.0,
+        MisfitLitres = 0.0,
+    };
 }

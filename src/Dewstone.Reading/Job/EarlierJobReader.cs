@@ -14,9 +14,10 @@ public static class EarlierJobReader
 
     /// <summary>Reads a job folder.</summary>
     /// <param name="folder">The folder.</param>
-    /// <param name="findings">Takes DW8109 when it is no job that could be printed, DW8110 when it is damaged.</param>
+    /// <param name="findings">Takes DW8109 when it is no job that could be printed, DW8110 when it is damaged, DW7025 when it is of a bin and may not be.</param>
+    /// <param name="bins">Whether it may be the job of a bin with several units.</param>
     /// <returns>The job; null with a finding.</returns>
-    public static EarlierJob? Read(string folder, DiagnosticBag findings)
+    public static EarlierJob? Read(string folder, DiagnosticBag findings, bool bins = false)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(findings);
@@ -33,6 +34,14 @@ public static class EarlierJobReader
             if (!JobCoreReader.TryRead(bytes, out JobCore? core, out string fault) || core is null)
             {
                 return Damaged(CoreFile, fault);
+            }
+
+            if (!bins && core.Description.Bin.Count > 0)
+            {
+                findings.Add(BinFindings.NotForBins.At(
+                    $"`{folder}` is the job of a bin with {core.Description.Bin.Count} units; this is for jobs of one unit", "name the job of a single unit; `dewstone verify` takes bin jobs too",
+                    location: place));
+                return null;
             }
 
             if (core.DoseTables.Count > 0 && !File.Exists(Path.Combine(folder, core.DoseTables[0].Path)))

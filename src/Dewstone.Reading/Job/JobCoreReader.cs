@@ -54,6 +54,7 @@ public static class JobCoreReader
             Description = new JobDescription
             {
                 Unit = UnitJsonReader.Unit(description["unit"]),
+                Bin = description.Has("bin") ? description.Items("bin", Binned) : [],
                 Mix = MixJsonReader.Mix(description["mix"]),
                 Printer = PrinterJsonReader.Printer(description["printer"]),
                 Needles = PrinterJsonReader.Needles(description, "needles"),
@@ -75,6 +76,13 @@ public static class JobCoreReader
     }
 
     private static (string Path, string Sha256) File(JsonPlace json) => (json.Text("path"), json.Text("sha256"));
+
+    private static BinnedUnit Binned(JsonPlace json) => new()
+    {
+        Mark = json.Text("mark"),
+        Unit = UnitJsonReader.Unit(json["unit"]),
+        Placement = Placement(json["placement"]),
+    };
 
     private static PrintStop Stop(JsonPlace json) => new()
     {

@@ -15,6 +15,11 @@ internal static class PictureSet
     /// <summary>Path of the unit seen from outside.</summary>
     public const string Unit = "unit.png";
 
+    /// <summary>Path of a layer's plate.</summary>
+    /// <param name="layer">Layer, from 0.</param>
+    /// <returns>Path in the job folder.</returns>
+    public static string Plate(int layer) => $"layers/layer-{layer + 1:000}.png";
+
     /// <summary>Draws all pictures of a job.</summary>
     /// <param name="job">The compiled job.</param>
     /// <param name="surface">Its predicted solid.</param>
@@ -39,7 +44,7 @@ internal static class PictureSet
             () => new EmittedFile("voids.png", PngFile.Write(voids)),
             .. job.Trials is { } trials ? [() => new EmittedFile(DoubtPicture.Path, PngFile.Write(DoubtPicture.Draw(job, trials)))] : Array.Empty<Func<EmittedFile>>(),
             .. Enumerable.Range(0, job.Lattice.Layers).Select<int, Func<EmittedFile>>(layer => () =>
-                new EmittedFile($"layers/layer-{layer + 1:000}.png", PngFile.Write(PlateEmitter.Draw(subject, layer)))),
+                new EmittedFile(Plate(layer), PngFile.Write(PlateEmitter.Draw(subject, layer)))),
         ];
         EmittedFile[] files = new EmittedFile[tasks.Length];
         ParallelOptions options = new() { MaxDegreeOfParallelism = parallelism.Threads, CancellationToken = cancellation };

@@ -14,6 +14,12 @@ internal static class BinPlan
     /// <param name="job">The job.</param>
     public static void Write(HtmlWriter html, CompiledJob job)
     {
+        if (job.Description.Bin.Count > 0)
+        {
+            BinUnitsPlan.Write(html, job);
+            return;
+        }
+
         Lattice lattice = job.Lattice;
         UnitPlacement placement = job.Placement;
         Point3 corner = placement.Corner;
@@ -42,7 +48,7 @@ internal static class BinPlan
         html.Add($"""</svg><figcaption>The bin from above, mm from its inner corner.</figcaption></figure>""");
     }
 
-    private static void Arrow(HtmlWriter html, double x, double y, double dx, double dy, double length)
+    internal static void Arrow(HtmlWriter html, double x, double y, double dx, double dy, double length)
     {
         double tipX = x + length * dx, tipY = y + length * dy, neckX = tipX - 8.0 * dx, neckY = tipY - 8.0 * dy;
         html.Add($"""<path class="arrow" d="M{x} {y}L{neckX} {neckY}" /><path class="head" d="M{tipX} {tipY}L{neckX - 3.0 * dy} {neckY + 3.0 * dx}L{neckX + 3.0 * dy} {neckY - 3.0 * dx}Z" />""");

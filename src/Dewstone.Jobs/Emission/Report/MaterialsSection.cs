@@ -11,6 +11,7 @@ internal static class MaterialsSection
     public static void Write(HtmlWriter html, ReportSubject subject)
     {
         Estimate estimate = subject.Job.Estimate;
+        bool bin = subject.Job.Description.Bin.Count > 0;
         html.Add($"""<div class="charts">""");
         ReportTable.Write(html, "Dry mix", ["part", "#mass"],
         [
@@ -18,9 +19,9 @@ internal static class MaterialsSection
             ["hardens", ReportFigures.Mass(estimate.HardenedDryKilograms)],
             ["can be spread again", ReportFigures.Mass(estimate.ReusableKilograms)],
             ["lost", ReportFigures.Mass(estimate.LostKilograms)],
-            ["binder in the unit", ReportFigures.Mass(estimate.BinderKilograms)],
+            [bin ? "binder in the units" : "binder in the unit", ReportFigures.Mass(estimate.BinderKilograms)],
         ]);
-        ReportTable.Write(html, "The unit's mass", ["state", "#mass"],
+        ReportTable.Write(html, bin ? "All units together" : "The unit's mass", ["state", "#mass"],
         [
             ["fresh, with all its water", ReportFigures.Mass(estimate.FreshKilograms)],
             ["on the hook at dig-out", ReportFigures.Mass(estimate.LiftKilograms)],
@@ -45,8 +46,8 @@ internal static class MaterialsSection
         [
             ["carbon dioxide equivalent", ReportFigures.Mass(estimate.CarbonKilograms)],
             ["cost", $"{estimate.Cost:0.00} {estimate.Currency}"],
-            ["recycled share of the unit's mix", ReportFigures.Share(estimate.RecycledShare)],
-            ["solid saved against the filled outer box", ReportFigures.Share(estimate.SavingAgainstFilledBox)],
+            ["recycled share of the mix", ReportFigures.Share(estimate.RecycledShare)],
+            .. bin ? [] : (string[][])[["solid saved against the filled outer box", ReportFigures.Share(estimate.SavingAgainstFilledBox)]],
         ]);
         html.Add($"</div><p>Used up is the mix that hardens and the mix that is lost, with all liquid, flushing included. Carbon and cost use the mix file's own factors; labour, energy and the machine are not in them.</p>");
     }

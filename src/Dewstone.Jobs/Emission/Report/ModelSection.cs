@@ -41,7 +41,12 @@ internal static class ModelSection
         html.Add($"<ul><li>Gravity, hysteresis and the swelling of cement are not in the model; the bed is taken as even everywhere.</li>");
         html.Add($"<li>A deviation is the distance from the predicted to the wanted surface. Details finer than two pitches ({ReportFigures.Length(2.0 * job.Lattice.PitchMetres)}) come out weaker or not at all.</li>");
         html.Add($"<li>Where two layers meet there is a cold joint: its strength is not predicted by the shape of the wetted solid.</li>");
-        html.Add($"<li>The surfaces on this page are thinned out for the screen; the files predicted.glb and predicted.stl hold the whole ones.</li></ul>");
+        if (subject.Fields is not null)
+        {
+            html.Add($"<li>The surfaces on this page are thinned out for the screen; the files predicted.glb and predicted.stl hold the whole ones.</li>");
+        }
+
+        html.Add($"</ul>");
         ReportTable.Write(
             html, "Made from", ["role", "file", "begin of its SHA-256"],
             job.Inputs.Select(input => (string[])[input.Role, input.FileName, input.Sha256[..Math.Min(16, input.Sha256.Length)]]));

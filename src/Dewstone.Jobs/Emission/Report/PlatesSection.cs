@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Dewstone.Compute.Sequencing;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
@@ -15,14 +16,14 @@ internal static class PlatesSection
     {
         CompiledJob job = subject.Job;
         Lattice lattice = job.Lattice;
-        PlateField field = subject.Fields.Plates;
+        PlateField field = subject.Plates;
         // The unit's first layer is never shifted; the layers below it may be.
         Point3 straight = lattice.Tip(0, 0, lattice.UnderLayers), tip = new(straight.X, straight.Y, lattice.Tip(0, 0, 0).Z);
         Point3 origin = job.Moisture.Grid.Origin, corner = job.Placement.Corner;
         Size3 box = job.Placement.TurnedBox;
         int start = Math.Min(lattice.Layers, lattice.UnderLayers + (lattice.Layers - lattice.UnderLayers) / 3 + 1);
         string geometry = FormattableString.Invariant(
-            $"{{\"cells\":[{field.Shape.Nx},{field.Shape.Ny},{field.Shape.Nz}],\"cell\":[{field.Size.Width},{field.Size.Width},{field.Size.Height}],\"origin\":[{origin.X},{origin.Y},{origin.Z}],\"lattice\":[{lattice.Columns},{lattice.Rows},{lattice.Layers}],\"tip\":[{tip.X},{tip.Y},{tip.Z}],\"pitch\":{lattice.PitchMetres},\"layer\":{lattice.LayerMetres},\"under\":{lattice.UnderLayers},\"shifted\":{(lattice.ShiftedLayers ? 1 : 0)},\"corner\":[{corner.X},{corner.Y},{corner.Z}],\"box\":[{box.X},{box.Y},{box.Z}],\"start\":{start}}}");
+            $"{{\"cells\":[{field.Shape.Nx},{field.Shape.Ny},{field.Shape.Nz}],\"cell\":[{field.Size.Width},{field.Size.Width},{field.Size.Height}],\"origin\":[{origin.X},{origin.Y},{origin.Z}],\"lattice\":[{lattice.Columns},{lattice.Rows},{lattice.Layers}],\"tip\":[{tip.X},{tip.Y},{tip.Z}],\"pitch\":{lattice.PitchMetres},\"layer\":{lattice.LayerMetres},\"under\":{lattice.UnderLayers},\"shifted\":{(lattice.ShiftedLayers ? 1 : 0)},\"corner\":[{corner.X},{corner.Y},{corner.Z}],\"box\":[{box.X},{box.Y},{box.Z}],\"start\":{start}{Units(job)}}}");
         html.Add($"""<figure id="plate" class="plate" tabindex="0" data-geometry="{geometry}">""");
         html.Add($"""<div class="turnpages"><button type="button" data-step="-1">‹ back</button><output class="where">layer {start} of {lattice.Layers}</output><button type="button" data-step="1">next ›</button>""");
         html.Add($"""<form class="choices">""");
@@ -61,4 +62,8 @@ internal static class PlatesSection
             })));
         }
     }
+
+    // Marks and boxes of a bin's units; nothing for a single unit, whose box is the job's.
+    private static string Units(CompiledJob job) => job.Description.Bin.Count == 0 ? "" : $",\"units\":[{string.Join(',', job.Description.Bin.Select(unit =>
+        FormattableString.Invariant($"[\"{JsonEncodedText.Encode(unit.Mark)}\",{unit.Placement.Corner.X},{unit.Placement.Corner.Y},{unit.Placement.TurnedBox.X},{unit.Placement.TurnedBox.Y}]")))}]";
 }

@@ -1,9 +1,6 @@
 using Dewstone.Jobs.Emission.Pictures;
-using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Jobs.Emission.Pictures.Plates;
-using Dewstone.Jobs.Emission.Pictures.Views;
 using Dewstone.Model.Results;
-using SixLabors.ImageSharp.PixelFormats;
 
 namespace Dewstone.Jobs.Emission.Report;
 
@@ -51,10 +48,26 @@ internal static class ReportEmitter
             Data = data,
             Settings = settings,
             Fields = fields,
+            Plates = fields.Plates,
             UnitPicture = pictures.First(picture => picture.RelativePath == PictureSet.Unit).Bytes,
             DoubtPicture = pictures.FirstOrDefault(picture => picture.RelativePath == DoubtPicture.Path)?.Bytes ?? default,
         };
-        string style = $":root {{ {Inks(dark: false)} }}\n@media screen and (prefers-color-scheme: dark) {{ :root {{ {Inks(dark: true)} }} }}\n{ReportAssets.Read("report.css")}";
+        return Page(subject, Parts, html =>
+        {
+            ShopSheet.Write(html, subject);
+            DigOutSheet.Write(html, job);
+        });
+    }
+
+    /// <summary>A page.</summary>
+    /// <param name="subject">What it draws on.</param>
+    /// <param name="parts">The parts after the sheets, in order.</param>
+    /// <param name="sheets">Writes the sheets, which are the first pages when printed.</param>
+    /// <returns>The file.</returns>
+    public static EmittedFile Page(ReportSubject subject, IReadOnlyList<(string Id, string Title, Action<HtmlWriter, ReportSubject> Write)> parts, Action<HtmlWriter> sheets)
+    {
+        CompiledJob job = subject.Job;
+        string style = $"{ReportInks.Rules}{ReportAssets.Read("report.css")}";
         string script = string.Concat(((string[])["unpack.js", "viewer.js", "plates.js"]).Select(ReportAssets.Read));
         HtmlWriter html = new();
         html.Add($"<!DOCTYPE html>");
@@ -63,42 +76,28 @@ internal static class ReportEmitter
         html.Add($"""<meta name="viewport" content="width=device-width, initial-scale=1" /><title>{job.Description.Unit.Name}: report</title>""");
         html.Raw($"<style>{style}</style></head>\n");
         html.Add($"""<body class="{(job.Held ? "held" : "ready")}"><main>""");
-        ShopSheet.Write(html, subject);
-        DigOutSheet.Write(html, job);
-        Contents(html);
-        foreach ((string id, string title, Action<HtmlWriter, ReportSubject> write) in Parts)
+        sheets(html);
+        Contents(html, parts);
+        foreach ((string id, string title, Action<HtmlWriter, ReportSubject> write) in parts)
         {
             html.Add($"""<section id="{id}"><h2>{title}</h2>""");
             write(html, subject);
             html.Add($"</section>");
         }
 
-        html.Add($"""<footer>{job.Description.Unit.Name} · job {data.Job.Grouped()} · design {data.Design.Grouped()} · dewstone {job.ToolVersion}</footer></main>""");
+        html.Add($"""<footer>{job.Description.Unit.Name} · job {subject.Data.Job.Grouped()} · design {subject.Data.Design.Grouped()} · dewstone {job.ToolVersion}</footer></main>""");
         html.Raw($"<script type=\"module\">{script}</script></body></html>\n");
         return new EmittedFile(Path, html.ToBytes());
     }
 
-    private static void Contents(HtmlWriter html)
+    private static void Contents(HtmlWriter html, IReadOnlyList<(string Id, string Title, Action<HtmlWriter, ReportSubject> Write)> parts)
     {
         html.Add($"""<nav aria-label="Parts of this report"><ul>""");
-        foreach ((string id, string title, _) in Parts)
+        foreach ((string id, string title, _) in parts)
         {
             html.Add($"""<li><a href="#{id}">{title}</a></li>""");
         }
 
         html.Add($"</ul></nav>");
-    }
-
-    // The page draws with the inks of the pictures; on a dark screen with those of the dark page. Print is always light.
-    private static string Inks(bool dark)
-    {
-        (string Name, Rgb24 Light, Rgb24 Dark)[] inks =
-        [
-            ("paper", Ink.Paper, DarkInk.Paper), ("line", Ink.Line, DarkInk.Line), ("quiet", Ink.Quiet, DarkInk.Quiet), ("faint", Ink.Faint, DarkInk.Faint),
-            ("solid", Ink.Solid, DarkInk.Solid), ("elsewhere", Ink.SolidElsewhere, DarkInk.SolidElsewhere), ("excess", Ink.Excess, DarkInk.Excess),
-            ("missing", Ink.Missing, DarkInk.Missing), ("water", Ink.Water, DarkInk.Water), ("driest", WaterCementTones.Driest, WaterCementTones.Driest),
-            ("midway", WaterCementTones.Middle, WaterCementTones.Middle), ("wettest", WaterCementTones.Wettest, WaterCementTones.Wettest),
-        ];
-        return string.Join(' ', inks.Select(ink => (ink.Name, Tone: dark ? ink.Dark : ink.Light)).Select(ink => $"--{ink.Name}: #{ink.Tone.R:x2}{ink.Tone.G:x2}{ink.Tone.B:x2};"));
     }
 }

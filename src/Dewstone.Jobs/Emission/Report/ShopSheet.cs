@@ -15,7 +15,7 @@ internal static class ShopSheet
     public static void Write(HtmlWriter html, ReportSubject subject)
     {
         CompiledJob job = subject.Job;
-        html.Add($"""<section id="sheet"><header><div><p class="kind">{(job.Held ? "Held job" : "Tonight's job")}</p><h1>{job.Description.Unit.Name}</h1></div>""");
+        html.Add($"""<section id="sheet"><header><div><p class="kind">{(job.Description.Bin.Count > 0 ? job.Held ? "Held bin" : "Tonight's bin" : job.Held ? "Held job" : "Tonight's job")}</p><h1>{job.Description.Unit.Name}</h1></div>""");
         html.Add($"""<p class="state">{(job.Held ? "HELD" : "Ready to print")}</p></header>""");
         html.Add($"""<div class="beside"><div>""");
         ReportTable.Pairs(html, ("job fingerprint", subject.Data.Job.Grouped()), ("design fingerprint", subject.Data.Design.Grouped()));
@@ -82,8 +82,10 @@ internal static class ShopSheet
             ("water", ReportFigures.Litres(estimate.WaterCubicMetres)),
             ("flush", flushes == 0 ? "none" : $"{ReportFigures.Litres(estimate.FlushCubicMetres)} in {flushes} {(flushes == 1 ? "flush" : "flushes")}"),
             ("layers", $"{lattice.Layers} of {ReportFigures.Length(lattice.LayerMetres)}, {Under(lattice.UnderLayers)} under the unit"),
-            ("placement", Placement(job.Placement)),
-            ("mass on the hook", ReportFigures.Mass(estimate.LiftKilograms)),
+            ("units", job.Description.Bin.Count == 0 ? "" : $"{job.Description.Bin.Count}: {string.Join(", ", job.Description.Bin.Select(unit => unit.Mark))}"),
+            ("placement", job.Description.Bin.Count > 0 ? $"layers {Layers(job.Placement)}" : Placement(job.Placement)),
+            ("mass on the hook", job.Description.Bin.Count > 0 ? "" : ReportFigures.Mass(estimate.LiftKilograms)),
+            ("filling of the bin", job.Description.Bin.Count == 0 ? "" : $"{ReportFigures.Mass(estimate.SpreadKilograms + estimate.WaterCubicMetres * job.Description.Mix.Liquid.Density.KilogramsPerCubicMetre)} of mix and water, the bin itself not counted"),
             ("printing", $"{ReportFigures.Duration(estimate.PrintSeconds)}, after {ReportFigures.Duration(estimate.SetupSeconds)} of setup"));
     }
 
@@ -115,7 +117,9 @@ internal static class ShopSheet
     private static string Under(int layers) => layers switch { 0 => "none", 1 => "the lowest loose", _ => $"the lowest {layers} loose" };
 
     private static string Placement(UnitPlacement placement) =>
-        $"turned {90 * placement.QuarterTurns}°, corner at {ReportFigures.Place(placement.Corner)} in the bin, layers {(placement.ShiftedLayers ? "shifted by half a pitch in turn" : "straight")}";
+        $"turned {90 * placement.QuarterTurns}°, corner at {ReportFigures.Place(placement.Corner)} in the bin, layers {Layers(placement)}";
+
+    private static string Layers(UnitPlacement placement) => placement.ShiftedLayers ? "shifted by half a pitch in turn" : "straight";
 
     private static void Times(HtmlWriter html, Estimate estimate)
     {

@@ -11,7 +11,8 @@ async function startPlates(figure) {
   const choices = figure.querySelector("form"), about = figure.querySelector(".about"), where = figure.querySelector(".where");
   const steps = figure.querySelectorAll("button[data-step]"), leaves = figure.querySelectorAll("button.leaf");
   let layer = g.start - 1;
-  let cutX = g.corner[0] + g.box[0] / 2, cutY = g.corner[1] + g.box[1] / 2;
+  const boxes = g.units ?? [["", g.corner[0], g.corner[1], g.box[0], g.box[1]]];
+  let cutX = boxes[0][1] + boxes[0][3] / 2, cutY = boxes[0][2] + boxes[0][4] / 2;
   let largest = 0;
   if (doses) for (const dose of doses) if (dose < BLOCKED && dose > largest) largest = dose;
 
@@ -125,8 +126,10 @@ async function startPlates(figure) {
     paint(s, plane(2, g.tip[2] + layer * g.layer), anywhere(layer), Infinity);
     s.pen.lineWidth = 1;
     marks(s);
-    const [bx, by] = g.corner;
-    rule(s, [[s.x(bx), s.y(by)], [s.x(bx + g.box[0]), s.y(by)], [s.x(bx + g.box[0]), s.y(by + g.box[1])], [s.x(bx), s.y(by + g.box[1])], [s.x(bx), s.y(by)]], tones.quiet, [7, 5]);
+    for (const [mark, bx, by, bw, bd] of boxes) {
+      rule(s, [[s.x(bx), s.y(by)], [s.x(bx + bw), s.y(by)], [s.x(bx + bw), s.y(by + bd)], [s.x(bx), s.y(by + bd)], [s.x(bx), s.y(by)]], tones.quiet, [7, 5]);
+      if (mark) write(s, mark, s.x(bx), s.y(by + bd) - 4, "left");
+    }
     for (const [name, from, to] of [["A", [s.left - 8, s.y(cutY)], [s.right + 8, s.y(cutY)]], ["B", [s.x(cutX), s.foot + 8], [s.x(cutX), s.top - 8]]]) {
       s.pen.lineWidth = 1.2;
       rule(s, [from, to], tones.line, [14, 4, 3, 4]);

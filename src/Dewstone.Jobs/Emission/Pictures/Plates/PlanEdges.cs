@@ -21,21 +21,26 @@ internal static class PlanEdges
         SheetMap plan = subject.Layout.Plan;
         canvas.Frame((int)plan.Left, (int)plan.Top, plan.Width, plan.Height, 1, Ink.Quiet);
         StationLines(canvas, subject, layer, plan);
-        OuterBox(canvas, subject, plan);
+        foreach ((string mark, UnitPlacement placement) in subject.Boxes)
+        {
+            OuterBox(canvas, mark, placement, plan);
+        }
+
         SectionLines(canvas, subject, plan);
         NeedleNumbers(canvas, subject, layer, plan);
         Millimetres(canvas, plan);
     }
 
-    private static void OuterBox(Canvas canvas, PlateSubject subject, SheetMap plan)
+    private static void OuterBox(Canvas canvas, string mark, UnitPlacement placement, SheetMap plan)
     {
-        Point3 corner = subject.Job.Placement.Corner;
-        Size3 box = subject.Job.Placement.TurnedBox;
+        Point3 corner = placement.Corner;
+        Size3 box = placement.TurnedBox;
         float left = plan.X(corner.X), right = plan.X(corner.X + box.X), bottom = plan.Y(corner.Y), top = plan.Y(corner.Y + box.Y);
         canvas.Dashes(left, bottom, right, bottom, Box, 1f, Ink.Quiet);
         canvas.Dashes(left, top, right, top, Box, 1f, Ink.Quiet);
         canvas.Dashes(left, bottom, left, top, Box, 1f, Ink.Quiet);
         canvas.Dashes(right, bottom, right, top, Box, 1f, Ink.Quiet);
+        Lettering.Plain.Write(canvas, mark, left + 2f, top - 5f, Ink.Line);
     }
 
     // Between the positions that different stations of the head water; needle numbers begin anew there.

@@ -1,5 +1,6 @@
 using Dewstone.Compute.Numerics;
 using Dewstone.Compute.Sequencing;
+using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 
@@ -19,8 +20,9 @@ internal sealed class PlateSubject
         Job = job;
         Surface = surface;
         Layout = new PlateLayout(surface.Grid);
-        Point3 corner = job.Placement.Corner;
-        Size3 box = job.Placement.TurnedBox;
+        Boxes = job.Description.Bin.Count == 0 ? [("", job.Placement)] : [.. job.Description.Bin.Select(unit => (unit.Mark, unit.Placement))];
+        Point3 corner = Boxes[0].Placement.Corner;
+        Size3 box = Boxes[0].Placement.TurnedBox;
         SectionX = corner.X + box.X / 2.0;
         SectionY = corner.Y + box.Y / 2.0;
         CutAlongX = CutFields.AcrossY(surface, job.Target, SectionY);
@@ -39,10 +41,13 @@ internal sealed class PlateSubject
     /// <summary>Where things lie on the sheet.</summary>
     public PlateLayout Layout { get; }
 
-    /// <summary>x of section B, metres, printer frame: the middle of the outer box.</summary>
+    /// <summary>Where the outer boxes stand: that of the one unit, without a mark, or those of a bin's units.</summary>
+    public IReadOnlyList<(string Mark, UnitPlacement Placement)> Boxes { get; }
+
+    /// <summary>x of section B, metres, printer frame: the middle of the (first) outer box.</summary>
     public double SectionX { get; }
 
-    /// <summary>y of section A, metres, printer frame: the middle of the outer box.</summary>
+    /// <summary>y of section A, metres, printer frame: the middle of the (first) outer box.</summary>
     public double SectionY { get; }
 
     /// <summary>Section A, along x.</summary>

@@ -22,7 +22,7 @@ internal static class TitleBlock
         canvas.Fill(PlateLayout.Border, Top, canvas.Width - 2 * PlateLayout.Border, 1, Ink.Line);
         int x = PlateLayout.Border;
         string name = subject.Job.Description.Unit.Name;
-        x = Cell(canvas, x, 240, "reef unit", name, Lettering.Large.Length(name) > 216f ? Lettering.Plain : Lettering.Large);
+        x = Cell(canvas, x, 240, subject.Job.Description.Bin.Count == 0 ? "reef unit" : "bin", name, Lettering.Large.Length(name) > 216f ? Lettering.Plain : Lettering.Large);
         x = Cell(canvas, x, 214, layer < lattice.UnderLayers ? "plate, loose layer" : "plate", $"layer {layer + 1} of {lattice.Layers}", Lettering.Large);
         x = Cell(canvas, x, 146, "z in the bin", $"{layer * lattice.LayerMetres * 1000.0:0.#} to {(layer + 1) * lattice.LayerMetres * 1000.0:0.#} mm", Lettering.Plain);
         x = Cell(canvas, x, 122, "water", $"{centi / 100.0:0.00} mL", Lettering.Plain);
@@ -86,6 +86,11 @@ internal static class TitleBlock
         Arrow(canvas, x, y, 0f, -30f);
         Lettering.Small.Write(canvas, "x", x + 36f, y + 4f, Ink.Line);
         Lettering.Small.Write(canvas, "y", x + 7f, y - 26f, Ink.Line);
+        if (subject.Job.Description.Bin.Count > 0)
+        {
+            return;
+        }
+
         Point3 north = subject.Job.Placement.ToPrinter(new Point3(0, 1, 0)) - subject.Job.Placement.ToPrinter(new Point3(0, 0, 0));
         float middleX = left + 106f, middleY = Top + 25f;
         Arrow(canvas, middleX - (float)north.X * 13f, middleY + (float)north.Y * 13f, (float)north.X * 26f, -(float)north.Y * 26f);

@@ -1,0 +1,41 @@
+using Dewstone.Compute.Geometry;
+using Dewstone.Model.Description;
+using Dewstone.Model.Lattices;
+using Dewstone.Model.Quantities;
+using Dewstone.Model.Results;
+
+namespace Dewstone.Compute.Tests.Geometry;
+
+public sealed class WantedSolidTests
+{
+    /// <remarks>Two boxes of 0.2 x 0.1 x 0.1 m on whole cells, one turned: 4 litres in all (closed form), each where it stands and nowhere else.</remarks>
+    [Fact]
+    public void Bin_wants_the_union_of_its_units()
+    {
+        ReefUnit box = Samples.Box(0.2, 0.1, 0.1);
+        CellGrid grid = new()
+        {
+            Nx = 60,
+            Ny = 40,
+            Nz = 20,
+            CellsPerPitch = 5,
+            CellsPerLayer = 5,
+            Origin = default,
+            CellMetres = 0.01,
+            CellHeightMetres = 0.01,
+        };
+        UnitPlacement At(int turns, double x, double y) => new() { QuarterTurns = turns, Corner = new Point3(x, y, 0.05), UnitBox = box.OuterBox };
+        JobDescription bin = Samples.Job(box) with
+        {
+            Bin = [new BinnedUnit { Mark = "A-001", Unit = box, Placement = At(0, 0.05, 0.1) }, new BinnedUnit { Mark = "A-002", Unit = box, Placement = At(1, 0.4, 0.1) }],
+        };
+
+        TargetField target = WantedSolid.Voxelize(bin, At(0, 0.0, 0.0), grid, new Parallelism(1), null, TestContext.Current.CancellationToken);
+
+        Assert.Equal(0.004, target.CubicMetres, 9);
+        Assert.Equal(4000, target.Fraction.Count(share => share > 0.999f));
+        float Share(int x, int y) => target.Fraction[(10 * grid.Ny + y) * grid.Nx + x];
+        Assert.Equal((1f, 1f, 0f), (Share(10, 15), Share(45, 28), Share(30, 15)));
+        Assert.Equal((0f, 0f), (Share(10, 28), Share(55, 15)));
+    }
+}
