@@ -3,7 +3,6 @@ using Dewstone.Cli.Rendering;
 using Dewstone.Jobs.Folders;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Orders.Batches;
-using Dewstone.Orders.Plans;
 using Dewstone.Reading;
 
 namespace Dewstone.Cli.Commands;
