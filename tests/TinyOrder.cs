@@ -79,7 +79,7 @@ internal sealed class TinyOrder : IDisposable
     public void Edit(string name, string from, string to)
     {
         string text = System.IO.File.ReadAllText(In(name));
-        Write(name, text.Contains(from, StringComparison.Ordinal) ? text.Replace(from, to, StringComparison.Ordinal) : throw new ArgumentException($"{name} holds no '{from}'."));
+        Write(name, text.Contains(from, StringComparison.Ordinal) ? text.Replace(from, to, StringComparison.Ordinal) : throw new ArgumentException($"{name} holds no '{from}'.", nameof(from)));
     }
 
     /// <summary>Lays the plan into the order's folder below an output folder: two units a bin, the second one turned.</summary>

@@ -15,7 +15,14 @@ public sealed class WantedSolidTests
         ReefUnit box = Samples.Box(0.2, 0.1, 0.1);
         CellGrid grid = new()
         {
-            Nx = 60, Ny = 40, Nz = 20, CellsPerPitch = 5, CellsPerLayer = 5, Origin = default, CellMetres = 0.01, CellHeightMetres = 0.01,
+            Nx = 60,
+            Ny = 40,
+            Nz = 20,
+            CellsPerPitch = 5,
+            CellsPerLayer = 5,
+            Origin = default,
+            CellMetres = 0.01,
+            CellHeightMetres = 0.01,
         };
         UnitPlacement At(int turns, double x, double y) => new() { QuarterTurns = turns, Corner = new Point3(x, y, 0.05), UnitBox = box.OuterBox };
         JobDescription bin = Samples.Job(box) with

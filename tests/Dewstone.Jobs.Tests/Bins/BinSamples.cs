@@ -21,7 +21,11 @@ internal static class BinSamples
         Rounding = new Length(0.02),
         Relief = new Relief
         {
-            Amplitude = new Length(0.004), ShortestLength = new Length(0.04), LongestLength = new Length(0.1), Faces = FaceSet.Sides, Seed = 3,
+            Amplitude = new Length(0.004),
+            ShortestLength = new Length(0.04),
+            LongestLength = new Length(0.1),
+            Faces = FaceSet.Sides,
+            Seed = 3,
         },
         Cavities =
         [

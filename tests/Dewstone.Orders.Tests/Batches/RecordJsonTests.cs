@@ -1,4 +1,3 @@
-using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;

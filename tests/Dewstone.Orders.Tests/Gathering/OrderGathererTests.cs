@@ -3,11 +3,9 @@ using System.Text;
 using System.Text.Json;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
-using Dewstone.Model.Quantities;
 using Dewstone.Orders.Batches;
 using Dewstone.Orders.Gathering;
 using Dewstone.Orders.Listing;
-using Dewstone.Orders.Tests.SitePlans;
 
 namespace Dewstone.Orders.Tests.Gathering;
 
@@ -23,7 +21,7 @@ public sealed class OrderGathererTests
 
         GatherResult result = Gather(sample);
 
-        Assert.Empty(result.Findings.Where(finding => finding.Severity == Severity.Error));
+        Assert.DoesNotContain(result.Findings, finding => finding.Severity == Severity.Error);
         Assert.Equal(
             """
             night,bins,units,mix_spread_kg,mix_hardened_kg,mix_reusable_kg,binder_kg,water_l,flush_l,co2_kg,cost,currency,hours
