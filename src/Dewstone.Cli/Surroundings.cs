@@ -18,6 +18,9 @@ internal sealed class Surroundings
     /// <summary>Processors this process may use.</summary>
     public required int Processors { get; init; }
 
+    /// <summary>Sets a bound to the memory of the whole process, bytes; does nothing where others run in it.</summary>
+    public Action<long> BoundMemory { get; init; } = _ => { };
+
     /// <summary>The world of the running process.</summary>
     /// <returns>Console streams and the environment's wishes.</returns>
     public static Surroundings OfProcess()
@@ -29,7 +32,12 @@ internal sealed class Surroundings
             Error = Console.Error,
             ErrorIsTerminal = !Console.IsErrorRedirected,
             Colour = !noColour && !Console.IsOutputRedirected,
-            Processors = Environment.ProcessorCount,
+            BoundMemory = bytes =>
+            {
+                AppContext.SetData("GCHeapHardLimit", (ulong)bytes);
+                GC.RefreshMemoryLimit();
+            },
+            Processors = ProcessorAllowance.Of(Environment.ProcessorCount, Environment.GetEnvironmentVariable(ProcessorAllowance.Granted)),
         };
     }
 }

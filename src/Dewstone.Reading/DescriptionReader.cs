@@ -37,6 +37,12 @@ public static class DescriptionReader
         return new JobReader(options).ReadMixOnPrinter();
     }
 
+    /// <summary>Reads an order and the unit, mix, printer, needles and site of each of its lines on each of its printers.</summary>
+    /// <param name="orderPath">Path of the order's file, relative to the current folder.</param>
+    /// <param name="root">Folder under which all files must lie; null for the nearest parent folder of the order with <c>.dewstone-root</c>, else its own.</param>
+    /// <returns>The reading.</returns>
+    public static OrderReading ReadOrderFiles(string orderPath, string? root = null) => new OrderReader(root).Read(orderPath);
+
     /// <summary>Reads one file of any kind, without the files it names.</summary>
     /// <param name="path">Path, relative to the current folder.</param>
     /// <param name="kind">Kind that is due.</param>

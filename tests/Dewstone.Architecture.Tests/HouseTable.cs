@@ -69,5 +69,6 @@ internal static class HouseTable
         ["Plans"] = ["Listing", "Packing", "Scheduling"],
         ["Batches"] = ["Listing", "Plans"],
         ["SitePlans"] = ["Listing", "Plans", "Batches"],
+        ["Gathering"] = ["Listing", "Plans", "Batches", "SitePlans"],
     };
 }

@@ -64,6 +64,7 @@ internal static class CommandLine
             SurveyCommand.Create(world),
             LimitsCommand.Create(world),
             CalibrateCommand.Create(world),
+            OrderCommand.Create(world),
             ExplainCommand.Create(world),
             NewCommand.Create(world),
             SchemaCommand.Create(world),

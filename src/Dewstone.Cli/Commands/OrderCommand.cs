@@ -7,5 +7,9 @@ internal static class OrderCommand
 {
     public static Command Create(Surroundings world) => new("order", "Plan, compile and gather a whole order of units.")
     {
+        OrderPlanCommand.Create(world),
+        OrderCompileCommand.Create(world),
+        OrderStatusCommand.Create(world),
+        OrderGatherCommand.Create(world),
     };
 }

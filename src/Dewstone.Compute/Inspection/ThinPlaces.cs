@@ -8,7 +8,8 @@ namespace Dewstone.Compute.Inspection;
 /// The solid is opened by a ball of the wall's diameter: first the cells in which the ball's centre can stand, by the distance to the surface between
 /// the cells and the most it gets within a cell (<see cref="RidgePeak"/>), then what the ball covers from there. A neck is where one piece of the solid
 /// holds together what the opened solid does not; a thin part lies more than half a wall from the opened solid. Thickness reads within a quarter of a
-/// cell (slabs in random directions, by test), and so much is allowed. Pieces of the size of crumbs are passed over.
+/// cell (slabs in random directions, by test), and so much is allowed. Pieces and thin parts of the size of crumbs, the
+/// scallops and lips between doses, are passed over.
 /// </remarks>
 internal static class ThinPlaces
 {
@@ -47,7 +48,7 @@ internal static class ThinPlaces
                 }
             }
         });
-        List<ThinPlace> places = [.. HangingPieces(solid, opened), .. ThinParts(solid, thin)];
+        List<ThinPlace> places = [.. HangingPieces(solid, opened), .. ThinParts(solid, thin, crumbCubicMetres)];
         places.RemoveAll(place => place.ThicknessMetres >= wallMetres - reading);
         return [.. places.OrderBy(place => place.ThicknessMetres)];
     }
@@ -92,11 +93,12 @@ internal static class ThinPlaces
             true, Thickness(field, pair.Second), solid.ToUnit(pair.Second), pair.First!));
     }
 
-    private static IEnumerable<ThinPlace> ThinParts(PredictedSolid solid, byte[] thin)
+    private static IEnumerable<ThinPlace> ThinParts(PredictedSolid solid, byte[] thin, double crumb)
     {
         SolidField field = solid.Field;
         ComponentMap parts = Components.Label(thin, field.Cells, Phase.Set, Connectivity.FacesEdgesCorners, solid.Threads);
-        SolidPiece?[] pieces = solid.Describe(parts, [.. parts.Pieces.Select(part => part.Cells >= LeastCells)]);
+        SolidPiece?[] pieces = solid.Describe(
+            parts, [.. parts.Pieces.Select(part => part.Cells >= LeastCells && part.Cells * field.Grid.CellCubicMetres >= crumb)]);
         int[] deepest = new int[pieces.Length];
         Array.Fill(deepest, -1);
         for (int cell = 0; cell < thin.Length && pieces.Length > 0; cell++)

@@ -49,6 +49,7 @@ public static class FootBearing
             CapacityPascals = capacities,
             Method = judged.Name,
             Factor = Math.Min(StabilityReport.MostFactor, judged.Amount * effective / width / pressure),
+            SettlementMetres = seabed.Stiffness is { } stiffness ? ElasticSettlement.Of(pressure, width, stiffness.Pascals) : null,
             SinkageMetres = Sinkage(seabed, width, Math.Max(length, width), pressure),
         };
     }

@@ -15,12 +15,24 @@ internal sealed class CellStrength
     /// <param name="moisture">Binder, liquid and pores.</param>
     /// <param name="activationKelvin">Activation energy over the gas constant, for cubes cured at another temperature, K.</param>
     public CellStrength(StrengthLaw law, DryMix mix, MoistureResult moisture, double activationKelvin)
+        : this(law, mix, moisture.BinderKilogramsPerCubicMetre, moisture.LiquidKilogramsPerCubicMetre, moisture.Porosity, activationKelvin)
+    {
+    }
+
+    /// <summary>Prepares a rule for a bed that nothing was wetted in.</summary>
+    /// <param name="law">The rule and its cubes.</param>
+    /// <param name="mix">The mix, for the volume of its binders.</param>
+    /// <param name="binder">Binder mass per volume of bed, kg/m3.</param>
+    /// <param name="liquid">Liquid density, kg/m3.</param>
+    /// <param name="pores">Pore volume per volume of bed, 1.</param>
+    /// <param name="activationKelvin">Activation energy over the gas constant, for cubes cured at another temperature, K.</param>
+    public CellStrength(StrengthLaw law, DryMix mix, double binder, double liquid, double pores, double activationKelvin)
     {
         rule = law.Measured.Count > 0 ? StrengthRule.Measured : law.Rule;
-        porosity = moisture.Porosity;
-        ratioPerContent = moisture.LiquidKilogramsPerCubicMetre / moisture.BinderKilogramsPerCubicMetre;
-        airPerVolume = 1000.0 / moisture.BinderKilogramsPerCubicMetre;
-        double bed = moisture.BinderKilogramsPerCubicMetre / mix.BinderShare;
+        porosity = pores;
+        ratioPerContent = liquid / binder;
+        airPerVolume = 1000.0 / binder;
+        double bed = binder / mix.BinderShare;
         cementVolume = bed * mix.Solids.Where(solid => solid.IsBinder).Sum(solid => solid.Share / solid.GrainDensity.KilogramsPerCubicMetre);
         reached = Hydration.Reached(28.0 * 24.0);
         measured = law.Measured.Count > 0 ? law.Measured.Average(cube => At28Days(cube, AgeFactor.Of(law.CementClass), activationKelvin)) : 0.0;

@@ -92,10 +92,27 @@ public static class StrengthCheck
                 Bricks = Math.Max(Math.Max(bricks.Shape.Nx, bricks.Shape.Ny), bricks.Shape.Nz),
                 Map = map,
                 Lifting = lifting,
+                Paste = Paste(question),
+                HeatRiseKelvin = HeatRise(question),
                 Exposure = [.. ExposureRules.All.Select(rule => new ExposureVerdict(rule, ExposureRules.Met(
                     rule, question.Solid.MeanWaterCement, bricks.MeanPascals, question.Moisture.BinderKilogramsPerCubicMetre)))],
             },
             findings.Items);
+    }
+
+    private static PasteVolumes? Paste(StrengthQuestion question)
+    {
+        Constituent[] binders = [.. question.Job.Mix.Solids.Where(solid => solid.IsBinder)];
+        double density = binders.Sum(binder => binder.Share) / binders.Sum(binder => binder.Share / binder.GrainDensity.KilogramsPerCubicMetre);
+        double water = question.Solid.MeanWaterCement;
+        return water > 0.0 ? PasteModel.Of(water, Hydration.Of(water, 28.0 * 24.0), density, question.Moisture.LiquidKilogramsPerCubicMetre) : null;
+    }
+
+    private static double HeatRise(StrengthQuestion question)
+    {
+        double cement = question.Moisture.BinderKilogramsPerCubicMetre, water = question.Solid.MeanWaterCement;
+        double capacity = question.Job.LooseDensity.KilogramsPerCubicMetre * HydrationHeat.OfSolids + water * cement * HydrationHeat.OfWater;
+        return HydrationHeat.AdiabaticRise(cement, Hydration.Of(water, 3.0 * 24.0), HydrationHeat.Plain, capacity);
     }
 
     private static LiftingReport Lifting(StrengthQuestion question, BodyBricks bricks, IReadOnlyList<Support> places, DiagnosticBag findings)

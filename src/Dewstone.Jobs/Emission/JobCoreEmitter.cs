@@ -86,7 +86,7 @@ public static class JobCoreEmitter
     }));
 
     /// <summary>Writes the members of a description into the object that is open.</summary>
-    internal static void Write(Utf8JsonWriter json, JobDescription description)
+    public static void Write(Utf8JsonWriter json, JobDescription description)
     {
         json.Object("unit", () => UnitJson.Write(json, description.Unit));
         if (description.Bin.Count > 0)

@@ -3,7 +3,7 @@ using Dewstone.Model.Diagnostics;
 namespace Dewstone.Jobs.Folders;
 
 /// <summary>Tells faults of the disk apart: those another place cures from those another try may cure.</summary>
-internal static class DiskFaults
+public static class DiskFaults
 {
     // Error numbers of Linux, <errno-base.h> and <errno.h>; disk full of Windows as HRESULT.
     private const int NoSpace = 28, OverQuota = 122, NoFolder = 20, ReadOnly = 30, NameTooLong = 36, TooManyLinks = 40;

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Diagnostics;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
@@ -40,6 +41,32 @@ internal static class HiddenNames
     {
         int at = name.LastIndexOf(JobFolder.Ready + Temporary, StringComparison.Ordinal);
         return at > 0 && name[0] == '.' && IsId(name.AsSpan(at + JobFolder.Ready.Length + Temporary.Length));
+    }
+
+    /// <summary>Whether a job folder under a temporary name was left by a program of this machine that runs no more, or had this program's number before it.</summary>
+    /// <param name="name">Name found.</param>
+    public static bool IsOrphan(string name)
+    {
+        if (!IsTemporary(name) || name[(name.LastIndexOf(Temporary, StringComparison.Ordinal) + Temporary.Length)..].Split('-') is not [var machine, var process, var number] ||
+            machine != Machine || !int.TryParse(process, NumberStyles.None, CultureInfo.InvariantCulture, out int id))
+        {
+            return false;
+        }
+
+        return id == Environment.ProcessId ? int.Parse(number, CultureInfo.InvariantCulture) > counter : !Runs(id);
+    }
+
+    private static bool Runs(int process)
+    {
+        try
+        {
+            using Process running = Process.GetProcessById(process);
+            return true;
+        }
+        catch (ArgumentException)
+        {
+            return false;
+        }
     }
 
     private static string Make(string folderName, string kind) =>

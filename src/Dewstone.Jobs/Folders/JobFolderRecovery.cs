@@ -28,6 +28,23 @@ public static class JobFolderRecovery
         }
     }
 
+    /// <summary>Removes job folders that killed programs of this machine left half-built in a folder. To be called before the first job is written there.</summary>
+    /// <param name="parent">The folder.</param>
+    public static void SweepOrphans(string parent)
+    {
+        try
+        {
+            foreach (string name in Directory.Exists(parent) ? new Disk().FolderNames(parent).Where(HiddenNames.IsOrphan) : [])
+            {
+                Directory.Delete(Path.Combine(parent, name), recursive: true);
+            }
+        }
+        catch (Exception fault) when (DiskFaults.IsDiskFault(fault))
+        {
+            // Sweeping is a courtesy: what cannot be removed now is swept by age later.
+        }
+    }
+
     /// <summary>The same through a given disk; also clears older ones that were only waiting to be removed.</summary>
     internal static IReadOnlyList<Diagnostic> PutBack(IDisk disk, string parent, string folderName)
     {

@@ -17,6 +17,9 @@ public sealed record SeabedSoil
     /// <summary>Undrained shear strength; null on sand.</summary>
     public Pressure? UndrainedStrength { get; init; }
 
+    /// <summary>Stiffness (Young's modulus) under slow load; null when not said.</summary>
+    public Pressure? Stiffness { get; init; }
+
     /// <summary>Effective (submerged) unit weight.</summary>
     public required UnitWeight EffectiveWeight { get; init; }
 

@@ -21,6 +21,9 @@ public sealed record BearingReport
     /// <summary>Factor of safety, 1.</summary>
     public required double Factor { get; init; }
 
+    /// <summary>How far it settles before the seabed gives way, m; null where the site does not say how stiff the seabed is.</summary>
+    public double? SettlementMetres { get; init; }
+
     /// <summary>How deep it sinks until the seabed bears it in still water, m.</summary>
     public required double SinkageMetres { get; init; }
 }

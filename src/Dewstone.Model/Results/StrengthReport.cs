@@ -50,6 +50,12 @@ public sealed record StrengthReport
     /// <summary>The hang.</summary>
     public required LiftingReport Lifting { get; init; }
 
+    /// <summary>What the paste of mean water/cement is made of at 28 equivalent days; null when its water does not suffice for the hydration told.</summary>
+    public PasteVolumes? Paste { get; init; }
+
+    /// <summary>How much warmer the hardened solid would get within 3 equivalent days if it lost no heat, K: an upper bound.</summary>
+    public required double HeatRiseKelvin { get; init; }
+
     /// <summary>How it stands to limits for concrete in sea water.</summary>
     public required IReadOnlyList<ExposureVerdict> Exposure { get; init; }
 }

@@ -22,6 +22,9 @@ internal static class SeabedTable
         new QuantityForm<UnitWeight>(QuantityKinds.UnitWeight, "1 kN/m3", "20 kN/m3", "8.5 kN/m3", value => new UnitWeight(value)),
             "effective weight of the soil under water");
 
+    private static readonly KeyOf<Pressure> Stiffness =
+        Key.May("stiffness", Forms.Pressure("0.1 MPa", "1000 MPa", "10 MPa"), "stiffness (Young's modulus) of the soil under slow load; left out, settlement is not told");
+
     private static readonly KeyOf<Length> Grain = Key.May("grain", Forms.Length("1 um", "1 m", "0.3 mm"), "median grain size");
     private static readonly KeyOf<Angle> Slope =
         Key.May("slope", Forms.AngleOf("0 deg", "45 deg", "0 deg"), "slope from the horizontal", fallback: "0 deg", starter: true);
@@ -33,7 +36,7 @@ internal static class SeabedTable
 
     /// <summary>Seabed.</summary>
     public static readonly TableForm<SeabedSoil> Table =
-        new("a seabed", [Soil, Friction, FrictionAngle, UndrainedStrength, EffectiveWeight, Grain, Slope, Method],
+        new("a seabed", [Soil, Friction, FrictionAngle, UndrainedStrength, EffectiveWeight, Stiffness, Grain, Slope, Method],
         bound => new SeabedSoil
         {
             Soil = bound.Get(Soil),
@@ -41,6 +44,7 @@ internal static class SeabedTable
             FrictionAngle = bound.Maybe(FrictionAngle),
             UndrainedStrength = bound.Maybe(UndrainedStrength),
             EffectiveWeight = bound.Get(EffectiveWeight),
+            Stiffness = bound.Maybe(Stiffness),
             Grain = bound.Maybe(Grain),
             Slope = bound.Get(Slope),
             Method = bound.Get(Method),

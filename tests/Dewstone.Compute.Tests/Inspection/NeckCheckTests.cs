@@ -54,6 +54,22 @@ public sealed class NeckCheckTests
         Assert.False(found.Requirements[0].Met);
     }
 
+    /// <summary>
+    /// A spike 15 mm square counts from where it lies half a wall, 30 mm, from the opened block: 60 mm long 7 mL of it, less than the 21 mL that the least
+    /// dose sets, a crumb; 170 mm long 31 mL.
+    /// </summary>
+    [Theory]
+    [InlineData(0.06, 0)]
+    [InlineData(0.17, 1)]
+    public void Thin_part_counts_from_the_size_of_a_crumb(double length, int findings)
+    {
+        Checked<WallReport> found = Check(
+            p => Math.Min(Moulds.Block(p, 0, 0.05, 0.05, 0.1, 0.15, 0.15), Moulds.Block(p, 0.05, 0.0925, 0.0925, 0.1 + length, 0.1075, 0.1075)), 0.06);
+
+        Assert.Equal(findings, found.Findings.Count);
+        Assert.Equal(findings == 0, found.Requirements[0].Met);
+    }
+
     /// <summary>Thickness reads within a quarter of a cell, 1.25 mm, and so much is allowed: 59 mm pass for 60, 58 do not.</summary>
     [Theory]
     [InlineData(0.059, 0)]

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Dewstone.Model.Quantities;
@@ -8,7 +9,7 @@ namespace Dewstone.Jobs.Emission.Json;
 /// <summary>
 /// JSON whose bytes depend on the values alone: keys in the order they are written, shortest numbers that read back the same, LF at the end.
 /// </summary>
-internal static class CanonicalJson
+public static class CanonicalJson
 {
     /// <summary>Bytes of a document without white space.</summary>
     /// <param name="body">Writes the members of the outermost object.</param>
@@ -19,6 +20,7 @@ internal static class CanonicalJson
     public static byte[] Indented(Action<Utf8JsonWriter> body) => Bytes(body, indented: true);
 
     /// <summary>Writes a nested object.</summary>
+    [SuppressMessage("Naming", "CA1720:Identifier contains type name", Justification = "An object of JSON.")]
     public static void Object(this Utf8JsonWriter json, string name, Action body)
     {
         json.WriteStartObject(name);

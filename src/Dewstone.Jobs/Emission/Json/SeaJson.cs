@@ -47,6 +47,7 @@ public static class SeaJson
                 json.Figure("pa", capacity.Amount);
             });
             json.Figure("sinkage_m", bearing.SinkageMetres);
+            json.Figure("settlement_m", bearing.SettlementMetres);
         });
         json.ObjectOrNull("scour", report.Scour, scour =>
         {

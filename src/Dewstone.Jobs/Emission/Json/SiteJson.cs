@@ -42,6 +42,11 @@ internal static class SiteJson
             json.Number("effective_weight_n_m3", site.Seabed.EffectiveWeight.NewtonsPerCubicMetre);
             json.Number("grain_m", site.Seabed.Grain?.Metres);
             json.Number("slope_deg", site.Seabed.Slope.Degrees);
+            if (site.Seabed.Stiffness is { } stiffness)
+            {
+                json.Number("stiffness_pa", stiffness.Pascals);
+            }
+
             if (site.Seabed.Method != BearingMethod.Least)
             {
                 json.WriteString("bearing", MethodName(site.Seabed.Method));

@@ -52,6 +52,15 @@ public static class StrengthJson
         json.Figure("dig_out_days", report.DigOutDays);
         json.Figure("lift_days", report.LiftDays);
         json.Figure("lift_pa", report.LiftPascals);
+        json.Figure("heat_rise_k", report.HeatRiseKelvin);
+        json.ObjectOrNull("paste", report.Paste, paste =>
+        {
+            json.Figure("unhydrated_cement", paste.UnhydratedCement);
+            json.Figure("gel_solids", paste.GelSolids);
+            json.Figure("gel_water", paste.GelWater);
+            json.Figure("capillary_water", paste.CapillaryWater);
+            json.Figure("shrinkage", paste.Shrinkage);
+        });
         json.Objects("tension", report.Tension, held =>
         {
             json.WriteString("case", Word(held.Case));

@@ -1,9 +1,6 @@
 using Dewstone.Jobs.Emission.Pictures;
-using Dewstone.Jobs.Emission.Pictures.Drawing;
 using Dewstone.Jobs.Emission.Pictures.Plates;
-using Dewstone.Jobs.Emission.Pictures.Views;
 using Dewstone.Model.Results;
-using SixLabors.ImageSharp.PixelFormats;
 
 namespace Dewstone.Jobs.Emission.Report;
 
@@ -70,7 +67,7 @@ internal static class ReportEmitter
     public static EmittedFile Page(ReportSubject subject, IReadOnlyList<(string Id, string Title, Action<HtmlWriter, ReportSubject> Write)> parts, Action<HtmlWriter> sheets)
     {
         CompiledJob job = subject.Job;
-        string style = $":root {{ {Inks(dark: false)} }}\n@media screen and (prefers-color-scheme: dark) {{ :root {{ {Inks(dark: true)} }} }}\n{ReportAssets.Read("report.css")}";
+        string style = $"{ReportInks.Rules}{ReportAssets.Read("report.css")}";
         string script = string.Concat(((string[])["unpack.js", "viewer.js", "plates.js"]).Select(ReportAssets.Read));
         HtmlWriter html = new();
         html.Add($"<!DOCTYPE html>");
@@ -102,18 +99,5 @@ internal static class ReportEmitter
         }
 
         html.Add($"</ul></nav>");
-    }
-
-    // The page draws with the inks of the pictures; on a dark screen with those of the dark page. Print is always light.
-    private static string Inks(bool dark)
-    {
-        (string Name, Rgb24 Light, Rgb24 Dark)[] inks =
-        [
-            ("paper", Ink.Paper, DarkInk.Paper), ("line", Ink.Line, DarkInk.Line), ("quiet", Ink.Quiet, DarkInk.Quiet), ("faint", Ink.Faint, DarkInk.Faint),
-            ("solid", Ink.Solid, DarkInk.Solid), ("elsewhere", Ink.SolidElsewhere, DarkInk.SolidElsewhere), ("excess", Ink.Excess, DarkInk.Excess),
-            ("missing", Ink.Missing, DarkInk.Missing), ("water", Ink.Water, DarkInk.Water), ("driest", WaterCementTones.Driest, WaterCementTones.Driest),
-            ("midway", WaterCementTones.Middle, WaterCementTones.Middle), ("wettest", WaterCementTones.Wettest, WaterCementTones.Wettest),
-        ];
-        return string.Join(' ', inks.Select(ink => (ink.Name, Tone: dark ? ink.Dark : ink.Light)).Select(ink => $"--{ink.Name}: #{ink.Tone.R:x2}{ink.Tone.G:x2}{ink.Tone.B:x2};"));
     }
 }

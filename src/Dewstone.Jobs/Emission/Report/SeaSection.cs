@@ -61,6 +61,11 @@ internal static class SeaSection
             rows.Add(["load off the middle when pushed", ReportFigures.Length(bearing.EccentricityMetres)]);
             rows.AddRange(bearing.CapacityPascals.Select(capacity => (string[])[$"seabed bears, {capacity.Name}", ReportFigures.Kilopascals(capacity.Amount)]));
             rows.Add([$"factor, by {bearing.Method}", ReportFigures.Factor(bearing.Factor)]);
+            if (bearing.SettlementMetres is { } settled)
+            {
+                rows.Add(["settles, seabed elastic", ReportFigures.Length(settled)]);
+            }
+
             rows.Add(["sinks in still water", ReportFigures.Length(bearing.SinkageMetres)]);
         }
 

@@ -28,7 +28,20 @@ internal static class StrengthSection
             ["95 % are weaker than", StrengthWords.Stress(strength.Percentiles.P95)],
             ["mean", StrengthWords.Stress(strength.MeanPascals)],
         ]);
+        if (strength.Paste is { } paste)
+        {
+            ReportTable.Write(html, "The paste at 28 days of 20 °C, mean water/cement, sealed", ["part of its volume", "#share"],
+            [
+                ["cement not hydrated", ReportFigures.Share(paste.UnhydratedCement)],
+                ["gel: solids", ReportFigures.Share(paste.GelSolids)],
+                ["gel: water in it", ReportFigures.Share(paste.GelWater)],
+                ["capillary pores with water: what lets the sea in", ReportFigures.Share(paste.CapillaryWater)],
+                ["pores emptied by chemical shrinkage", ReportFigures.Share(paste.Shrinkage)],
+            ]);
+        }
+
         html.Add($"</div>");
+        html.Add($"<p>Heat: at most {ReportFigures.Plain(Math.Round(strength.HeatRiseKelvin))} K warmer within three days of 20 °C, if a plain Portland cement's heat all stayed in; the loose mix around it keeps much of it. Do not clear a warm unit in cold wind: a skin more than about 20 K colder than the core may crack (common practice, no source).</p>");
         if (strength.Tension.Count > 0)
         {
             ReportTable.Write(

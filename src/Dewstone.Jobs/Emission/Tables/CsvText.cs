@@ -7,7 +7,7 @@ using Dewstone.Model.Quantities;
 namespace Dewstone.Jobs.Emission.Tables;
 
 /// <summary>A table as text: RFC 4180 quoting, UTF-8 without byte order mark, LF, numbers from whole units so that no rounding is left to a formatter.</summary>
-internal sealed class CsvText
+public sealed class CsvText
 {
     private static readonly SearchValues<char> NeedQuotes = SearchValues.Create("\",\r\n");
 
