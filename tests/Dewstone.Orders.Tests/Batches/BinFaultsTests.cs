@@ -12,7 +12,7 @@ public sealed class BinFaultsTests
     [Fact]
     public void Want_of_memory_and_a_full_disk_may_go_well_on_another_try()
     {
-        BinOutcome memory = BinFaults.Stopped("yard-001", new AggregateException(new OutOfMemoryException()));
+        BinOutcome memory = BinFaults.Stopped("yard-001", new AggregateException(new InsufficientMemoryException()));
         Assert.Equal(("DW7038", JobFolderStatus.TryAgain, false), (memory.Findings[0].Code, memory.Status, memory.OurFault));
         BinOutcome full = BinFaults.Stopped("yard-001", new IOException("No space left on device", 28));
         Assert.Equal(("DW8103", JobFolderStatus.TryAgain), (full.Findings[0].Code, full.Status));
