@@ -40,7 +40,7 @@ public sealed class ClusterTests
         Assert.Equal(ExitCode.Done, (await Words.Run("order", "compile", order.File, "-o", order.In("one"), "--cells", "4", "--quiet")).Code);
         Assert.Equal(ExitCode.Done, (await Words.Run("order", "gather", order.File, "-o", order.In("one"), "--quiet")).Code);
 
-        ProcessStartInfo start = new(Repository.Path("examples", "wrackline-bay", "cluster", "parallel.sh"), [order.File, order.In("many"), "3", "--cells", "4"]) { RedirectStandardOutput = true };
+        ProcessStartInfo start = new(Repository.Path("examples", "wrackline-bay", "cluster", "parallel.sh"), [order.File, order.In("many"), "3", "--cells", "4"]) { RedirectStandardOutput = true, UseShellExecute = false };
         start.Environment["DEWSTONE"] = Path.Combine(AppContext.BaseDirectory, "dewstone");
         start.Environment["JOBS"] = "2";
         using Process process = Process.Start(start)!;
