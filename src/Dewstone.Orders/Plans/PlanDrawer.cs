@@ -92,7 +92,7 @@ internal static class PlanDrawer
         long Alone(BinContent bin, UnitSpot spot) => lines.First(line => line.Footing.Line == spot.Line && line.Footing.Printer == bin.Printer).Doses.Lattice.Count;
         return TaskAdvice.Of(
             [.. draft.Bins.Select(bin => bin.Spots.Sum(spot => Alone(bin, spot)) + bin.Positions)],
-            draft.Bins.Max(bin => Math.Max(bin.Positions, bin.Spots.Max(spot => Alone(bin, spot)))));
+            draft.Bins.Max(bin => Math.Max(bin.Positions, bin.Spots.Sum(spot => Alone(bin, spot)))));
     }
 
     // Mass printed in the 24 hours after some print begins; a print counts with its end.
