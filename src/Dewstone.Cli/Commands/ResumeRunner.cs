@@ -117,7 +117,7 @@ internal sealed class ResumeRunner(ResumeRequest request)
                 OutputFolder = OutputFolder,
                 Name = Name,
                 Held = job.Held,
-                Files = JobFiles.Of(job, file => Path.GetFileName(file), rawField: false, request.Parallelism, cancellation),
+                Files = JobFiles.AsMade(job, file => Path.GetFileName(file), rawField: false, request.Parallelism, cancellation),
             },
             cancellation);
         return new ResumeOutcome(

@@ -178,7 +178,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
                 OutputFolder = OutputFolder!,
                 Name = JobFolder.NameOf(outcome.File),
                 Held = job.Held,
-                Files = JobFiles.Of(job, read.Sources.BelowRoot, WithField, threads, cancellation),
+                Files = JobFiles.AsMade(job, read.Sources.BelowRoot, WithField, threads, cancellation),
             },
             cancellation);
         return outcome with

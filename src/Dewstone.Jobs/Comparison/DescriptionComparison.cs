@@ -81,6 +81,7 @@ internal static class DescriptionComparison
     private static string Identity(JsonElement item) =>
         item.ValueKind != JsonValueKind.Object ? ""
         : item.TryGetProperty(Name, out JsonElement name) && name.ValueKind == JsonValueKind.String ? name.GetString()!
+        : item.TryGetProperty("mark", out JsonElement mark) && mark.ValueKind == JsonValueKind.String ? mark.GetString()!
         : item.TryGetProperty("column", out JsonElement column) && item.TryGetProperty("row", out JsonElement row) ? $"{column},{row}" : "";
 
     private static string? Text(string path, JsonElement? value)

@@ -14,6 +14,6 @@ public sealed record JobFolderOrder
     /// <summary>Whether the job is held back from printing.</summary>
     public required bool Held { get; init; }
 
-    /// <summary>Every file, the manifest among them.</summary>
-    public required IReadOnlyList<EmittedFile> Files { get; init; }
+    /// <summary>Every file, the manifest among them; gone through once, and written as it comes.</summary>
+    public required IEnumerable<EmittedFile> Files { get; init; }
 }

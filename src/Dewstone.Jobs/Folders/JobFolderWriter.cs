@@ -1,4 +1,3 @@
-using System.Runtime.ExceptionServices;
 using Dewstone.Jobs.Emission;
 using Dewstone.Model.Diagnostics;
 
@@ -12,8 +11,6 @@ public static class JobFolderWriter
 {
     // Two programs that write the same job at once push each other's folder aside; the last one stays.
     private const int Attempts = 8;
-
-    private const int SettledAtOnce = 16;
 
     /// <summary>Looks, before anything is computed, whether the job folder could be placed.</summary>
     /// <param name="outputFolder">Folder it is to be written into.</param>
@@ -43,7 +40,7 @@ public static class JobFolderWriter
     internal static JobFolderOutcome Write(JobFolderOrder order, IDisk disk, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(order);
-        CheckPaths(order);
+        CheckName(order);
         string place = Path.Combine(order.OutputFolder, order.Name + (order.Held ? JobFolder.Held : JobFolder.Ready));
         List<Diagnostic> said = [];
         string? madeFolder = null;
@@ -90,43 +87,20 @@ public static class JobFolderWriter
         {
             disk.CreateFolder(built);
             JobFolderRecovery.SweepStale(disk, order.OutputFolder, hidden);
-            foreach (string folder in order.Files.Select(file => Path.GetDirectoryName(file.RelativePath)!).Where(folder => folder.Length > 0)
-                .Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
-            {
-                disk.CreateFolder(Path.Combine(built, folder));
-            }
-
-            // The manifest comes last: a folder that has one is complete.
-            foreach (EmittedFile file in order.Files.OrderBy(file => file.RelativePath == ManifestEmitter.Path))
+            using FolderFiller filler = new(disk, built);
+            foreach (EmittedFile file in order.Files)
             {
                 cancellationToken.ThrowIfCancellationRequested();
-                disk.WriteFile(Path.Combine(built, file.RelativePath), file.Bytes);
+                filler.Add(file);
             }
 
-            Settle(order, disk, built, cancellationToken);
+            filler.Finish();
             return built;
         }
-        catch (Exception fault) when (DiskFaults.IsDiskFault(fault) || fault is OperationCanceledException)
+        catch
         {
             TryDelete(disk, built);
             throw;
-        }
-    }
-
-    /// <summary>
-    /// Sees all files through to the disk, many at a time: it is waiting, not computing, and took a quarter of the time here (98 against
-    /// 400 ms for 62 files).
-    /// </summary>
-    private static void Settle(JobFolderOrder order, IDisk disk, string built, CancellationToken cancellationToken)
-    {
-        ParallelOptions options = new() { MaxDegreeOfParallelism = SettledAtOnce, CancellationToken = cancellationToken };
-        try
-        {
-            Parallel.ForEach(order.Files, options, file => disk.Settle(Path.Combine(built, file.RelativePath)));
-        }
-        catch (AggregateException faults)
-        {
-            ExceptionDispatchInfo.Throw(faults.InnerExceptions[0]);
         }
     }
 
@@ -211,18 +185,11 @@ public static class JobFolderWriter
         }
     }
 
-    private static void CheckPaths(JobFolderOrder order)
+    private static void CheckName(JobFolderOrder order)
     {
         if (order.Name.Length == 0 || order.Name != Path.GetFileName(order.Name))
         {
             throw new ArgumentException($"'{order.Name}' is not the name of a job.", nameof(order));
-        }
-
-        string? wrong = order.Files.Select(file => file.RelativePath)
-            .FirstOrDefault(path => Path.IsPathRooted(path) || path.Contains('\\', StringComparison.Ordinal) || path.Split('/').Any(part => part is "" or "." or ".."));
-        if (wrong is not null || !order.Files.Any(file => file.RelativePath == ManifestEmitter.Path))
-        {
-            throw new ArgumentException($"Files lie inside the job folder and one is the manifest; found '{wrong}'.", nameof(order));
         }
     }
 }

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Runtime.ExceptionServices;
 using Dewstone.Jobs.Folders;
-using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 using Dewstone.Orders.Plans;
 
@@ -83,23 +82,11 @@ public static class OrderCompiler
 
             return maker.Make(bin, () => counter.UnitsDone(1), cancellation);
         }
-        catch (OutOfMemoryException)
-        {
-            return Stopped(bin, JobFolderStatus.TryAgain, ourFault: false, BatchFindings.BinOutOfMemory.At($"{bin.Name} needs more memory than there is", "run again with --continue and fewer --threads"));
-        }
-        catch (Exception fault) when (DiskFaults.IsDiskFault(fault))
-        {
-            return Stopped(bin, DiskFaults.StatusOf(fault), ourFault: false, DiskFaults.FindingOf(fault, bin.Name));
-        }
         catch (Exception fault) when (fault is not OperationCanceledException)
         {
-            string what = fault.Message.ReplaceLineEndings(" ");
-            return Stopped(bin, JobFolderStatus.Written, ourFault: true, BatchFindings.BinFault.At($"{bin.Name} was not made ({fault.GetType().Name}: {what})", "report it with the order's files"));
+            return BinFaults.Stopped(bin.Name, fault);
         }
     }
-
-    private static BinOutcome Stopped(PlannedBin bin, JobFolderStatus status, bool ourFault, Diagnostic finding) =>
-        new(bin.Name, null, [], Kept: false, status, ourFault, [finding]);
 
     private sealed class Counter(int units, int bins, IProgress<Progress>? progress)
     {

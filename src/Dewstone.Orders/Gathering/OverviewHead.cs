@@ -38,7 +38,7 @@ internal static class OverviewHead
         html.Add($"<div>");
         ReportTable.Pairs(
             html,
-            ("printing", $"{order.Bins.Min(bin => bin.Planned.Start):yyyy-MM-dd} to {order.Bins.Max(bin => bin.Planned.PrintEnd):yyyy-MM-dd}, {OverviewTables.Hours(totals.PrinterSeconds)} of printers with setting up"),
+            ("printing", $"{Span($"{order.Bins.Min(bin => bin.Planned.Start):yyyy-MM-dd}", $"{order.Bins.Max(bin => bin.Planned.PrintEnd):yyyy-MM-dd}")}, {OverviewTables.Hours(totals.PrinterSeconds)} of printers with setting up"),
             ("mix spread", $"{OverviewTables.Tonnes(totals.SpreadKilograms)}, of which {OverviewTables.Tonnes(totals.HardenedKilograms)} harden and {OverviewTables.Tonnes(totals.ReusableKilograms)} can be spread again"),
             ("binder in the units", OverviewTables.Tonnes(totals.BinderKilograms)),
             ("water", $"{totals.WaterLitres:0} L, and {totals.FlushLitres:0} L to flush"),
@@ -56,7 +56,7 @@ internal static class OverviewHead
         ReportTable.Pairs(
             html,
             ("units lift", $"{OverviewTables.Tonnes(order.Units.Sum(unit => unit.AtSea.LiftKilograms))} together; heaviest {heaviest.Ordered.Mark} with {ReportFigures.Mass(heaviest.AtSea.LiftKilograms)}"),
-            ("not lifted before", ages.Length == 0 ? "" : $"{Span(ages)} days of age{(ages.Length < order.Units.Count ? "; for some it is not known" : "")}"),
+            ("not lifted before", ages.Length == 0 ? "" : $"{Span(StrengthWords.Age(ages.Min()), StrengthWords.Age(ages.Max()))} of age{(ages.Length < order.Units.Count ? "; for some it is not known" : "")}"),
             ("drawn again", redrawn == 0 ? "" : $"{Counted(redrawn, "unit", "units")}: an earlier draw had failed a check"),
             ("barge", order.Loads is { } loads ? $"{Counted(loads.Trips.Count, "trip", "trips")}; no loading needs fewer than {loads.LeastTrips}" : ""),
             ("at sea", order.Standing.Count == 0 ? "" : $"{order.Standing.Max(at => at.Row)} rows, {order.Order.SitePlan!.Spacing.Metres:0.##} m clear, heading {ReportFigures.Bearing(order.Order.SitePlan.Heading.Degrees)}"));
@@ -74,7 +74,7 @@ internal static class OverviewHead
 
     private static string Counted(int count, string one, string several) => $"{count} {(count == 1 ? one : several)}";
 
-    private static string Span(double[] ages) => $"{ages.Min():0.0}" == $"{ages.Max():0.0}" ? $"{ages.Min():0.0}" : $"{ages.Min():0.0} to {ages.Max():0.0}";
+    private static string Span(string from, string to) => from == to ? from : $"{from} to {to}";
 
     private static string Days(int days) => Counted(days, "day", "days");
 }

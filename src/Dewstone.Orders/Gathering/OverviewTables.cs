@@ -49,7 +49,7 @@ internal static class OverviewTables
             html.Add($"""<td class="text" data-head="bin"><a href="bins/{folders[unit.Ordered.Mark]}/report.html">{unit.Record.Bin}</a></td>""");
             Figure(html, "on the hook", ReportFigures.Mass(unit.AtSea.LiftKilograms));
             Figure(html, "under water", ReportFigures.Mass(unit.AtSea.SubmergedKilograms));
-            Figure(html, "lift from", unit.Record.Figures!.LiftDays is { } days ? $"{days:0.0} d" : "not known");
+            Figure(html, "lift from", unit.Record.Figures!.LiftDays is { } days ? StrengthWords.Age(days) : "not known");
             Cell(html, "requirements", Requirements(unit.Record.Requirements));
             Cell(html, "design fingerprint", Grouped(unit.Record.DesignFingerprint));
             html.Add($"</tr>");
@@ -72,7 +72,7 @@ internal static class OverviewTables
             [
                 $"{trip.Number}", $"{trip.Units.Count}", Tonnes(trip.Kilograms), ReportFigures.Share(trip.Kilograms / transport.Payload.Kilograms), Marks(trip),
             ]));
-        html.Add($"<p>Filled heaviest first; no loading needs fewer than {loads.LeastTrips} trips. Place on deck, mass and heading of each unit: <a href=\"loads.csv\">loads.csv</a>.</p>");
+        html.Add($"<p>Filled heaviest first; no loading needs fewer trips than {loads.LeastTrips}. Place on deck, mass and heading of each unit: <a href=\"loads.csv\">loads.csv</a>.</p>");
     }
 
     /// <summary>A mass of an order.</summary>

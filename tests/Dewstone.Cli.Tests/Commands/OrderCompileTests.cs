@@ -142,7 +142,8 @@ public sealed class OrderCompileTests
         Assert.Contains("\"failed\"", status.Output, StringComparison.Ordinal);
 
         order.WriteOrder(4, 2, redraw: 9);
-        await Compile(order, "lax");
+        Words.Answer lax = await Words.Run("order", "compile", Planned(order, "lax"), "-o", order.In("lax"), "--cells", "4");
+        Assert.Contains("note DW7034: ", lax.Output, StringComparison.Ordinal);
         UnitRecord redrawn = Record(order, "lax", varied[3]);
         Assert.True(redrawn.Draws.Count > 1);
         Assert.False(redrawn.Draws[0].Passed);
@@ -196,6 +197,12 @@ public sealed class OrderCompileTests
         Assert.True(again.Code == ExitCode.Done, again.Output);
         await Compile(order, "whole");
         Assert.Equal(TinyOrder.Hashes(order.In("whole", "tiny")), TinyOrder.Hashes(order.In("disk", "tiny")));
+    }
+
+    private static string Planned(TinyOrder order, string output)
+    {
+        order.Plan(order.In(output));
+        return order.File;
     }
 
     internal static async Task<Words.Answer> Compile(TinyOrder order, string output, params string[] words)

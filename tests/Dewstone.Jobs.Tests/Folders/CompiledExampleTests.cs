@@ -150,6 +150,20 @@ public sealed class CompiledExampleTests : IDisposable
         return pairs;
     }
 
+    // Whoever goes through the files as they are made gets the same ones, and may stop half-way.
+    [Fact]
+    public void Files_as_made_are_the_files_with_the_manifest_last()
+    {
+        CompiledJob job = WithTwoThreads.Value.Job;
+        IReadOnlyList<EmittedFile> files = JobFiles.Of(job, Path.GetFileName!, rawField: false, new Parallelism(2), CancellationToken.None);
+        List<EmittedFile> made = [.. JobFiles.AsMade(job, Path.GetFileName!, rawField: false, new Parallelism(2), CancellationToken.None)];
+
+        Assert.Equal(ManifestEmitter.Path, made[^1].RelativePath);
+        Assert.Equal(files.Count, made.Count);
+        Assert.All(files, file => Assert.True(file.Bytes.Span.SequenceEqual(made.Single(other => other.RelativePath == file.RelativePath).Bytes.Span)));
+        Assert.Equal(2, JobFiles.AsMade(job, Path.GetFileName!, rawField: false, new Parallelism(2), CancellationToken.None).Take(2).Count());
+    }
+
     private static (CompiledJob Job, IReadOnlyList<EmittedFile> Files) Compile(int threads)
     {
         Parallelism parallelism = new(threads);

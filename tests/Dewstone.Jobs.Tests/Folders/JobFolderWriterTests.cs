@@ -202,6 +202,33 @@ public sealed class JobFolderWriterTests : IDisposable
     [InlineData(".unit.yaml", "unit")]
     public void Name_of_a_job_is_that_of_its_unit_file(string file, string expected) => Assert.Equal(expected, JobFolder.NameOf(file));
 
+    [Fact]
+    public void Files_that_cannot_all_be_made_leave_nothing()
+    {
+        Assert.Throws<InvalidOperationException>(() => JobFolderWriter.Write(Order("one") with { Files = Half() }));
+
+        Assert.Empty(Directory.EnumerateFileSystemEntries(folder.Path));
+
+        IEnumerable<EmittedFile> Half()
+        {
+            foreach (EmittedFile file in Order("one").Files)
+            {
+                yield return file;
+            }
+
+            throw new InvalidOperationException("half-way");
+        }
+    }
+
+    [Fact]
+    public void Folder_without_a_manifest_is_a_fault_of_the_program_and_leaves_nothing()
+    {
+        Assert.Throws<InvalidOperationException>(
+            () => JobFolderWriter.Write(Order("one") with { Files = [.. Order("one").Files.Where(file => file.RelativePath != "manifest.json")] }));
+
+        Assert.Empty(Directory.EnumerateFileSystemEntries(folder.Path));
+    }
+
     [Theory]
     [InlineData("../out.txt")]
     [InlineData("/etc/x")]

@@ -25,8 +25,9 @@ internal static class PictureSet
     /// <param name="surface">Its predicted solid.</param>
     /// <param name="parallelism">Threads to use; no picture depends on them.</param>
     /// <param name="cancellation">Looked at before each picture.</param>
+    /// <param name="ready">Told each file as soon as it is drawn, from any thread; may be null.</param>
     /// <returns>The files, in a fixed order: growing picture, outside, cut open, voids, doubt where there are trials, plates from the lowest layer.</returns>
-    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation)
+    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation, Action<EmittedFile>? ready = null)
     {
         Body solid = new(SmoothedLevel.Of(surface, parallelism), surface.Grid, parallelism);
         ViewEmitter views = new(job, surface, solid, parallelism, cancellation);
@@ -47,7 +48,11 @@ internal static class PictureSet
         ];
         EmittedFile[] files = new EmittedFile[tasks.Length];
         ParallelOptions options = new() { MaxDegreeOfParallelism = parallelism.Threads, CancellationToken = cancellation };
-        Parallel.For(0, tasks.Length, options, task => files[task] = tasks[task]());
+        Parallel.For(0, tasks.Length, options, task =>
+        {
+            files[task] = tasks[task]();
+            ready?.Invoke(files[task]);
+        });
         return files;
     }
 }

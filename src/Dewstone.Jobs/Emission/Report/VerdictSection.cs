@@ -36,7 +36,7 @@ internal static class VerdictSection
         int unmet = job.Requirements.Count(requirement => !requirement.Met && requirement.AcceptedBecause is null);
         string requirements = job.Requirements.Count switch
         {
-            0 when job.Description.Bin.Count > 0 => "Requirements were judged of each unit alone, in its own report.",
+            0 when job.Description.Bin.Count > 0 => "Requirements were judged of each unit alone; they stand in its own record.",
             0 => "No requirement was judged.",
             _ when unmet == 0 => "Every requirement that was judged is met or released.",
             1 => "The one requirement that was judged is not met.",

@@ -24,8 +24,10 @@ internal static class SurfaceSet
     /// <param name="surface">Its predicted solid.</param>
     /// <param name="parallelism">Threads; no byte depends on them.</param>
     /// <param name="cancellation">Looked at between surfaces.</param>
+    /// <param name="ready">Told each file as soon as it is made, from any thread; may be null.</param>
     /// <returns>The files, in a fixed order.</returns>
-    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation)
+    public static IReadOnlyList<EmittedFile> Emit(
+        CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation, Action<EmittedFile>? ready = null)
     {
         ReefShape shape = ReefShapeBuilder.Build(job.Description.Unit).Shape;
         PredictedSurface predicted = PredictedSurface.Of(surface.Mesh, job, shape, parallelism);
@@ -41,7 +43,11 @@ internal static class SurfaceSet
         ];
         EmittedFile[] files = new EmittedFile[tasks.Length];
         ParallelOptions options = new() { MaxDegreeOfParallelism = parallelism.Threads, CancellationToken = cancellation };
-        Parallel.For(0, tasks.Length, options, task => files[task] = tasks[task]());
+        Parallel.For(0, tasks.Length, options, task =>
+        {
+            files[task] = tasks[task]();
+            ready?.Invoke(files[task]);
+        });
         return files;
     }
 }
