@@ -48,7 +48,12 @@ public sealed class OrderState
         bool stale = pin is null || OrderBegin.Hold(OrderBegin.PinOf(reading, pin.Cells, toolVersion), folder) is not null;
         PlannedWork work = new(new BatchQuestion
         {
-            Reading = reading, Plan = plan, Folder = folder, Cells = pin?.Cells ?? 0, Parallelism = new(1), ToolVersion = toolVersion,
+            Reading = reading,
+            Plan = plan,
+            Folder = folder,
+            Cells = pin?.Cells ?? 0,
+            Parallelism = new(1),
+            ToolVersion = toolVersion,
         });
         DoneBins done = new(folder);
         List<BinStatus> bins = [];

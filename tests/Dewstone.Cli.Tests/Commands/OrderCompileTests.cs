@@ -155,6 +155,21 @@ public sealed class OrderCompileTests
     }
 
     [Fact]
+    public async Task An_order_without_a_plan_is_planned_and_goes_on_by_that_plan()
+    {
+        using TinyOrder order = new(3);
+        string[] words = ["order", "compile", order.File, "-o", order.In("out"), "--cells", "4", "--quiet"];
+        Words.Answer first = await Words.Run(words);
+        Assert.True(first.Code == ExitCode.Done, first.Output);
+        SortedDictionary<string, string> done = TinyOrder.Hashes(order.In("out"));
+        Assert.Contains("tiny/plan.json", done.Keys);
+
+        Directory.Delete(order.In("out", "tiny", "bins"), recursive: true);
+        Assert.Equal(ExitCode.Done, (await Words.Run([.. words, "--continue"])).Code);
+        Assert.Equal(done, TinyOrder.Hashes(order.In("out")));
+    }
+
+    [Fact]
     public async Task Fifty_tiny_units_compile()
     {
         using TinyOrder order = new(50);

@@ -28,8 +28,15 @@ public sealed class RecordJsonTests
             DesignFingerprint = "0123456789AB",
             Figures = new UnitFigures
             {
-                Box = new Size3(0.9, 0.9, 0.9), HardenedCubicMetres = 0.5, LiftKilograms = 1000.0, DryKilograms = 950.0, SaturatedKilograms = 1010.0, SubmergedKilograms = 520.0,
-                StrengthPascals = 2e7, DigOutDays = 1.5, LiftDays = null,
+                Box = new Size3(0.9, 0.9, 0.9),
+                HardenedCubicMetres = 0.5,
+                LiftKilograms = 1000.0,
+                DryKilograms = 950.0,
+                SaturatedKilograms = 1010.0,
+                SubmergedKilograms = 520.0,
+                StrengthPascals = 2e7,
+                DigOutDays = 1.5,
+                LiftDays = null,
             },
             Requirements =
             [
