@@ -105,7 +105,7 @@ public static class StrengthCheck
         Constituent[] binders = [.. question.Job.Mix.Solids.Where(solid => solid.IsBinder)];
         double density = binders.Sum(binder => binder.Share) / binders.Sum(binder => binder.Share / binder.GrainDensity.KilogramsPerCubicMetre);
         double water = question.Solid.MeanWaterCement;
-        return water > 0.0 ? PasteModel.Of(water, Hydration.Of(water, 28.0 * 24.0), density, question.Moisture.LiquidKilogramsPerCubicMetre) : null;
+        return water > 0.0 && density > 0.0 ? PasteModel.Of(water, Hydration.Of(water, 28.0 * 24.0), density, question.Moisture.LiquidKilogramsPerCubicMetre) : null;
     }
 
     private static double HeatRise(StrengthQuestion question)

@@ -27,7 +27,7 @@ internal static class BinReport
     {
         html.Add($"<p>Each unit was solved and checked alone; here it is held against itself as it comes out of this bin. At least {ReportFigures.Share(BinVerdict.LeastOverlap)} must overlap, and the volume be within {ReportFigures.Share(BinVerdict.MostVolumeError)}.</p>");
         ReportTable.Write(
-            html, "Units", ["mark", "unit", "stands", "design", "#on the hook", "#dig out", "#lift", "#overlap", "#volume", "result"],
+            html, "Units", ["mark", "unit", "turn and corner", "design", "#on the hook", "#dig out", "#lift", "#overlap", "#volume", "result"],
             bin.Units.Select(unit => (string[])
             [
                 unit.Binned.Mark, unit.Binned.Unit.Name, Place(unit.Binned.Placement), unit.Placed.Solved.Design.Grouped(),
@@ -38,7 +38,7 @@ internal static class BinReport
     }
 
     private static string Place(UnitPlacement placement) =>
-        $"turned {90 * placement.QuarterTurns}°, corner at {ReportFigures.Place(placement.Corner)}";
+        $"{90 * placement.QuarterTurns}°, x {ReportFigures.Millimetres(placement.Corner.X)}, y {ReportFigures.Millimetres(placement.Corner.Y)} mm";
 
     private static string Percent(double share) => $"{share * 100.0:0.00} %";
 }

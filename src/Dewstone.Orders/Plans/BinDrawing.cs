@@ -34,7 +34,7 @@ internal static class BinDrawing
         svg.Raw($"<style>{PlanStyle.Text}</style>\n");
         svg.Add($"""<rect class="paper" width="{sheetWidth}" height="{sheetHeight}"/><text class="name" x="{Left}" y="32">{bin.Name}</text>""");
         svg.Add($"""<text x="{Left}" y="54">{printer.Name}, {Time(bin.Start)} to {Time(bin.PrintEnd)}; dig out {Time(bin.DigStart)}</text>""");
-        svg.Add($"""<text class="quiet" x="{Left}" y="74">{bin.Units.Count} unit{(bin.Units.Count == 1 ? "" : "s")} of {content.UnitKilograms.ToString("0", CultureInfo.InvariantCulture)} kg together, {content.Layers} layers{(bin.ShiftedLayers ? ", every other one shifted" : "")}, {content.SpreadKilograms.ToString("0", CultureInfo.InvariantCulture)} kg of mix spread</text>""");
+        svg.Add($"""<text class="quiet" x="{Left}" y="74">{(bin.Units.Count == 1 ? "1 unit" : $"{bin.Units.Count} units, together")} {content.UnitKilograms.ToString("0", CultureInfo.InvariantCulture)} kg, {content.Layers} layers{(bin.ShiftedLayers ? ", every other one shifted" : "")}, {content.SpreadKilograms.ToString("0", CultureInfo.InvariantCulture)} kg of mix spread</text>""");
         svg.Add($"""<rect class="bin" x="{Left}" y="{Top}" width="{width}" height="{depth}"/>""");
         foreach (PlannedUnit unit in bin.Units)
         {

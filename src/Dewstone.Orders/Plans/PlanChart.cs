@@ -31,7 +31,7 @@ internal static class PlanChart
         svg.Raw($"<style>{PlanStyle.Text}</style>\n");
         svg.Add($"""<rect class="paper" width="{width}" height="{height}"/><text class="name" x="24" y="34">{plan.Order}: plan</text>""");
         PlanFigures figures = result.Figures!;
-        svg.Add($"""<text class="quiet" x="24" y="56">{figures.Units} units in {plan.Bins.Count} bins, done {Day(figures.Finish)}; {(figures.Optimal ? "no earlier end is possible with these bins" : $"not before {Day(figures.FinishBound)} is possible with these bins")}</text>""");
+        svg.Add($"""<text class="quiet" x="24" y="56">{figures.Units} units in {plan.Bins.Count} bins, done {Day(figures.Finish)}; with these bins no plan is done {(figures.Optimal ? "earlier" : $"before {Day(figures.FinishBound)}")}</text>""");
         Days(svg, first, last, perDay, bottom, X);
         foreach (TimeWindow shift in calendar.Shifts.Windows.TakeWhile(window => reading.Order!.Shifts is not null && calendar.Time(window.From) < last))
         {

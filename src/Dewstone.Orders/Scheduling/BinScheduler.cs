@@ -23,7 +23,7 @@ public static class BinScheduler
         ArgumentNullException.ThrowIfNull(rules);
         ArgumentOutOfRangeException.ThrowIfZero(tasks.Count, nameof(tasks));
         BinSchedule best = Orders(tasks).Select(order => Of(tasks, ListScheduler.Run(tasks, rules, order))).Aggregate(Better);
-        (int late, int finish) = SimpleBounds(tasks, rules);
+        (int late, int finish) = SimpleBounds.Of(tasks, rules);
         best = best with { LateBound = late, FinishBound = best.LateUnits == 0 ? finish : Math.Min(finish, best.Finish) };
         if (effort <= 0.0 || tasks.Count > MostSolved || !best.Complete || (best.LateUnits == late && best.Finish == finish))
         {
@@ -65,38 +65,4 @@ public static class BinScheduler
     private static bool Lasts(IReadOnlyList<BinTask> tasks, YardRules rules, TaskTimes[] times) =>
         rules.Stock is not { } stock
         || stock.Follow(times.SelectMany((t, task) => new[] { (t.Start, -tasks[task].Spread), (t.DigEnd, tasks[task].Reused) })).Least >= 0;
-
-    /// <summary>Bounds that need no search: a bin alone in the yard, and all printing time spread evenly over the shifts of all printers.</summary>
-    private static (int Late, int Finish) SimpleBounds(IReadOnlyList<BinTask> tasks, YardRules rules)
-    {
-        int late = 0, finish = 0;
-        long work = 0;
-        int printers = tasks[0].Minutes.Count, rest = int.MaxValue;
-        foreach (BinTask task in tasks)
-        {
-            TaskTimes? alone = ListScheduler.Run([task], rules with { Stock = null }, [0])[0];
-            late += alone is { } at && at.DigEnd <= task.Due ? 0 : task.Units;
-            finish = Math.Max(finish, alone?.DigEnd ?? 0);
-            work += task.Minutes.Min()!.Value + rules.Change;
-            rest = Math.Min(rest, task.Set + task.Dig - rules.Change);
-        }
-
-        return (late, Math.Max(finish, Worked(rules.Shifts, (work + printers - 1) / printers) + rest));
-    }
-
-    // When a printer has worked so many minutes at the earliest.
-    private static int Worked(WorkCalendar shifts, long minutes)
-    {
-        foreach (TimeWindow window in shifts.Windows)
-        {
-            if (minutes <= window.To - window.From)
-            {
-                return window.From + (int)minutes;
-            }
-
-            minutes -= window.To - window.From;
-        }
-
-        return 0;
-    }
 }

@@ -4,11 +4,11 @@ namespace Dewstone.Orders.SitePlans;
 /// <param name="corners">Its corners in turn, three or more.</param>
 internal sealed class Footprint(GroundPoint[] corners)
 {
-    /// <summary>Westernmost point, m.</summary>
-    public double West { get; } = corners.Min(corner => corner.EastMetres);
+    /// <summary>Least of the first coordinate, m.</summary>
+    public double Begin { get; } = corners.Min(corner => corner.EastMetres);
 
-    /// <summary>Easternmost point, m.</summary>
-    public double East { get; } = corners.Max(corner => corner.EastMetres);
+    /// <summary>Most of it, m.</summary>
+    public double End { get; } = corners.Max(corner => corner.EastMetres);
 
     private GroundPoint[] Corners => corners;
 

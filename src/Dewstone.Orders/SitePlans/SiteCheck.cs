@@ -66,18 +66,21 @@ public static class SiteCheck
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(standing);
         AnchorFrame frame = new(new GeographicPosition(plan.AnchorLatitudeDegrees, plan.AnchorLongitudeDegrees));
-        Footprint[] prints = [.. standing.Select(unit => new Footprint([.. unit.Corners.Select(frame.Point)])).ToArray()];
-        int[] byEast = [.. Enumerable.Range(0, prints.Length).OrderBy(i => prints[i].West).ThenBy(i => i)];
+        // Swept along the rows, where few stand abreast; across them thousands might.
+        (double sine, double cosine) = Math.SinCos(plan.Heading.Degrees * Math.PI / 180.0);
+        GroundPoint AlongRows(GroundPoint at) => new(at.EastMetres * sine + at.NorthMetres * cosine, at.EastMetres * cosine - at.NorthMetres * sine);
+        Footprint[] prints = [.. standing.Select(unit => new Footprint([.. unit.Corners.Select(corner => AlongRows(frame.Point(corner)))]))];
+        int[] inOrder = [.. Enumerable.Range(0, prints.Length).OrderBy(i => prints[i].Begin).ThenBy(i => i)];
         (string First, string Second, double Metres)? nearest = null;
-        for (int i = 0; i < byEast.Length; i++)
+        for (int i = 0; i < inOrder.Length; i++)
         {
-            Footprint one = prints[byEast[i]];
-            for (int j = i + 1; j < byEast.Length && prints[byEast[j]].West - one.East < (nearest?.Metres ?? double.PositiveInfinity); j++)
+            Footprint one = prints[inOrder[i]];
+            for (int j = i + 1; j < inOrder.Length && prints[inOrder[j]].Begin - one.End < (nearest?.Metres ?? double.PositiveInfinity); j++)
             {
-                double metres = one.ClearMetres(prints[byEast[j]]);
+                double metres = one.ClearMetres(prints[inOrder[j]]);
                 if (nearest is null || metres < nearest.Value.Metres)
                 {
-                    nearest = (standing[byEast[i]].Unit.Mark, standing[byEast[j]].Unit.Mark, metres);
+                    nearest = (standing[inOrder[i]].Unit.Mark, standing[inOrder[j]].Unit.Mark, metres);
                 }
             }
         }

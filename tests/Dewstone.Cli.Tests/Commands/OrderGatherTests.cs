@@ -26,6 +26,7 @@ public sealed class OrderGatherTests
         Assert.All(
             (string[])["manifest.json", "overview.html", "labels.html", "nights.csv", "deployment.csv", "loads.csv", "site-plan.geojson", "site-plan.svg"],
             file => Assert.True(File.Exists(order.In("out", "tiny", file)), file));
+        Repository.AssertValid("order-manifest.schema.json", await File.ReadAllTextAsync(order.In("out", "tiny", "manifest.json"), TestContext.Current.CancellationToken));
         string overview = await File.ReadAllTextAsync(order.In("out", "tiny", "overview.html"), TestContext.Current.CancellationToken);
         Assert.All(order.Marks(), mark => Assert.Contains(mark, overview, StringComparison.Ordinal));
 
