@@ -44,8 +44,8 @@ internal sealed class TinyOrder : IDisposable
         name: Small printer
         bin: {size: [0.5 m, 0.5 m], height: 0.4 m}
         grid: {pitch: 50 mm, layer: 50 mm, origin: [25 mm, 25 mm], under: 1 layer}
-        head: {columns: 10, rows: 5, layer_shift: half pitch}
-        needle: {tip_depth: 25 mm, flow: 4 mL/s, least: 2 mL, most: 44 mL, step: 0.1 mL}
+        head: {columns: 10, rows: 10, layer_shift: half pitch}
+        needle: {tip_depth: 25 mm, flow: 4 mL/s, least: 2 mL, most: 44 mL, step: 0.01 mL}
         supply: {flow: 0.3 L/s, tank: 50 L}
         timing: {setup: 10 min, spreading: 50 s, move: 6 s, plunge: 4 s, hold: 1 s, withdraw: 4 s}
         flush: {time: 2 s, every: 2 layers}
