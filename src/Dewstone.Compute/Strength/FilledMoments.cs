@@ -22,6 +22,20 @@ internal static class FilledMoments
            select (w & 1) + (v & 1) + 3 * (((w >> 1) & 1) + ((v >> 1) & 1)) + 9 * ((w >> 2) + (v >> 2)),
     ];
 
+    /// <summary>
+    /// What each moment of a child adds to each of its parent, by octant: a place x of the child is (x + s) / 2 in the parent, s -1 or 1, so its powers are
+    /// 1, (x + s) / 2 and (x^2 + 2 s x + 1) / 4; an eighth of the volume.
+    /// </summary>
+    private static readonly (int To, int From, float Factor)[][] OfChild =
+    [
+        .. from octant in Enumerable.Range(0, 8)
+           select (from m in Enumerable.Range(0, Count)
+                   from n in Enumerable.Range(0, Count)
+                   let factor = 0.125 * Shift(m % 3, n % 3, octant & 1) * Shift(m / 3 % 3, n / 3 % 3, octant & 2) * Shift(m / 9, n / 9, octant & 4)
+                   where factor != 0.0
+                   select (m, n, (float)factor)).ToArray(),
+    ];
+
     /// <summary>A full brick.</summary>
     public static IReadOnlyList<double> Full { get; } =
         [.. Enumerable.Range(0, Count).Select(m => OfAxis(m % 3) * OfAxis(m / 3 % 3) * OfAxis(m / 9))];
@@ -52,17 +66,9 @@ internal static class FilledMoments
     /// <param name="parent">27; added to.</param>
     public static void AddChild(ReadOnlySpan<float> child, int octant, Span<float> parent)
     {
-        // A place of the child is (place + side) / 2 in the parent, side -1 or 1: 1, (x + s) / 2, (x^2 + 2 s x + 1) / 4.
-        for (int m = 0; m < Count; m++)
+        foreach ((int to, int from, float factor) in OfChild[octant])
         {
-            double sum = 0.0;
-            for (int n = 0; n < Count; n++)
-            {
-                double factor = Shift(m % 3, n % 3, octant & 1) * Shift(m / 3 % 3, n / 3 % 3, octant & 2) * Shift(m / 9, n / 9, octant & 4);
-                sum += factor * child[n];
-            }
-
-            parent[m] += (float)(0.125 * sum);
+            parent[to] += factor * child[from];
         }
     }
 

@@ -154,7 +154,9 @@ public static class StrengthCheck
         {
             TensionField field = TensionStudy.Judge(solver, bricks, (int)held, BallPitches * pitch, parallelism);
             TensionBall ball = new(solver, bricks, (int)held, BallPitches * pitch);
-            TensionPlace[] near = [.. field.Worst().Select(ball.Climb)];
+            IReadOnlyList<Point3> starts = field.Worst();
+            TensionPlace[] near = new TensionPlace[starts.Count];
+            Chunks.Run(near.Length, 1, parallelism, (start, _) => near[start] = ball.Climb(starts[start]));
             if (near.Length == 0)
             {
                 continue;

@@ -7,8 +7,11 @@ namespace Dewstone.Compute.Strength;
 /// <summary>What strength and lifting are judged of.</summary>
 public sealed record StrengthQuestion
 {
-    /// <summary>Most bricks along the longest side when nothing else is said.</summary>
-    public const int DefaultBricks = 32;
+    /// <summary>
+    /// Most bricks along the longest side when nothing else is said. The example block's tension is 5 to 8 % more with 48; 0.55 s on two threads here, against 0.93 s with 32 and
+    /// 2.0 s with 48.
+    /// </summary>
+    public const int DefaultBricks = 24;
 
     /// <summary>Unit, mix and conditions.</summary>
     public required JobDescription Job { get; init; }

@@ -202,17 +202,16 @@ public sealed class StrengthCheckTests
         TargetField target = Voxelizer.Voxelize(SampleUnits.Shape(SampleUnits.WrackBlock), SampleUnits.WrackPlacement, grid, Moulds.Two, null, TestContext.Current.CancellationToken);
         MoistureResult moisture = Samples.Moisture(grid, i => target.Fraction[i] >= 0.5f ? 0.2125 : 0.0);
         StrapLifting lifting = new() { Lines = [new StrapLine(Axis.Y, new Length(0.2)), new StrapLine(Axis.Y, new Length(0.7))] };
-        StrengthReport[] reports = [.. new[] { 24, StrengthQuestion.DefaultBricks, 48 }.Select(bricks => Check(
+        StrengthReport[] reports = [.. new[] { StrengthQuestion.DefaultBricks, 48 }.Select(bricks => Check(
             (moisture, SampleUnits.WrackPlacement), job => job with { Unit = SampleUnits.WrackBlock with { Lifting = lifting } }, bricks).Report!)];
-        Assert.Equal([24, 29, 48], reports.Select(report => report.Bricks));
+        Assert.Equal([24, 48], reports.Select(report => report.Bricks));
         Assert.All(reports, report => Assert.Equal(4, report.Tension.Count));
         for (int i = 0; i < 4; i++)
         {
-            TensionResult fine = reports[2].Tension[i];
+            TensionResult fine = reports[1].Tension[i];
             TestContext.Current.TestOutputHelper?.WriteLine(
                 $"{fine.Case}: {string.Join(", ", reports.Select(report => $"{report.Tension[i].TensionPascals:0} Pa at {report.Tension[i].Where}"))}");
             Assert.InRange(fine.TensionPascals / reports[0].Tension[i].TensionPascals, 0.9, 1.1);
-            Assert.InRange(fine.TensionPascals / reports[1].Tension[i].TensionPascals, 0.93, 1.07);
         }
     }
 
