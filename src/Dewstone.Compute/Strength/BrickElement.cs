@@ -38,8 +38,8 @@ public sealed class BrickElement
             ((1.0 - poisson) / ((1.0 + poisson) * (1.0 - 2.0 * poisson)), poisson / ((1.0 + poisson) * (1.0 - 2.0 * poisson)), 0.5 / (1.0 + poisson));
         (Direct, Lateral, Shear) = (direct, lateral, shear);
         double[,] all = Integrated();
-        stiffness = Condensed(all);
-        modes = Recovered(all);
+        stiffness = ModeElimination.Condensed(all, Freedoms, Modes);
+        modes = ModeElimination.Recovered(all, Freedoms, Modes);
         sampled = Sampled();
         Blocks = InPatterns();
     }
@@ -230,54 +230,6 @@ public sealed class BrickElement
         (strain[0, first], strain[5, first], strain[4, first]) = (dx, dy, dz);
         (strain[1, first + 1], strain[5, first + 1], strain[3, first + 1]) = (dy, dx, dz);
         (strain[2, first + 2], strain[4, first + 2], strain[3, first + 2]) = (dz, dx, dy);
-    }
-
-    // Gauss elimination of the modes, last first.
-    private static double[] Condensed(double[,] all)
-    {
-        for (int mode = Freedoms + Modes - 1; mode >= Freedoms; mode--)
-        {
-            for (int i = 0; i < mode; i++)
-            {
-                double factor = all[i, mode] / all[mode, mode];
-                for (int j = 0; j < mode; j++)
-                {
-                    all[i, j] -= factor * all[mode, j];
-                }
-            }
-        }
-
-        double[] condensed = new double[Freedoms * Freedoms];
-        for (int i = 0; i < Freedoms; i++)
-        {
-            for (int j = 0; j < Freedoms; j++)
-            {
-                condensed[i * Freedoms + j] = 0.5 * (all[i, j] + all[j, i]);
-            }
-        }
-
-        return condensed;
-    }
-
-    // Amounts of the modes for displacements of the corners, 9 x 24: each row of the elimination holds those before it.
-    private static double[] Recovered(double[,] all)
-    {
-        double[] recovered = new double[Modes * Freedoms];
-        for (int m = 0; m < Modes; m++)
-        {
-            for (int i = 0; i < Freedoms; i++)
-            {
-                double sum = all[Freedoms + m, i];
-                for (int earlier = 0; earlier < m; earlier++)
-                {
-                    sum += all[Freedoms + m, Freedoms + earlier] * recovered[earlier * Freedoms + i];
-                }
-
-                recovered[m * Freedoms + i] = -sum / all[Freedoms + m, Freedoms + m];
-            }
-        }
-
-        return recovered;
     }
 
     private double[] InPatterns()

@@ -145,7 +145,7 @@ public static class StrengthCheck
         ElasticSolver solver = new(
             new BrickElement(bricks.Edges.X, bricks.Edges.Y, bricks.Edges.Z, TensionStudy.Poisson), shape, bricks.Moments, parallelism);
         double pitch = question.Job.Printer.Grid.Pitch.Metres;
-        var cases = TensionStudy.Load(solver, bricks, places, question.Job.Unit.Lifting?.DynamicFactor ?? 1.0, pitch);
+        var cases = TensionStudy.Load(solver, bricks, places, question.Job.Unit.OuterBox, question.Job.Unit.Lifting?.DynamicFactor ?? 1.0, pitch);
         solver.Solve(cancellation);
         List<TensionResult> results = [];
         float[] use = [];

@@ -7,14 +7,14 @@ namespace Dewstone.Compute.Strength;
 /// <param name="bricks">The body.</param>
 internal sealed class Support(BodyBricks bricks)
 {
-    /// <summary>A place surrounded by less filling than this is not judged, and a brick filled less holds no insert, 1.</summary>
+    /// <summary>A place surrounded by less filling than this is not judged, and a brick filled less bears nothing and holds no insert, 1.</summary>
     public const double LeastFilled = 0.25;
 
     /// <summary>
-    /// How far a face may stand back and still bear, metres: ground, straps and loose bedding give that much, so relief bears and rounded edges do not. Our own
-    /// rule, without a source.
+    /// How far a face may stand back and still bear, metres: ground, straps and loose bedding give that much, so relief and the scallops between needles bear. Our own
+    /// rule, without a source, as at sea.
     /// </summary>
-    private const double GiveMetres = 0.0125;
+    private const double GiveMetres = 0.05;
 
     private readonly List<((int X, int Y, int Z) Brick, Point3 Point, double Weight)> parts = [];
 
@@ -61,7 +61,13 @@ internal sealed class Support(BodyBricks bricks)
                     int z = top ? cells.Nz - 1 - layer : layer;
                     if (bricks.HasCell(x, y, z))
                     {
-                        int brick = bricks.Shape.Index(x / across, y / across, z / tall);
+                        // A brick that is all but empty hangs by a few cells; the one behind it bears.
+                        int brick = bricks.Shape.Index(x / across, y / across, z / tall), behind = z / tall + (top ? -1 : 1);
+                        if (bricks.Filled[brick] < LeastFilled && behind >= 0 && behind < bricks.Shape.Nz)
+                        {
+                            brick = bricks.Shape.Index(x / across, y / across, behind);
+                        }
+
                         areas[brick] += lengthX * lengthY;
                         moments[brick] += new Point3(
                             (x % across + middleX) * 2.0 / across - 1.0, (y % across + middleY) * 2.0 / across - 1.0, top ? 1.0 : -1.0) * (lengthX * lengthY);
@@ -74,7 +80,7 @@ internal sealed class Support(BodyBricks bricks)
         Support support = new(bricks);
         for (int i = 0; i < areas.Length; i++)
         {
-            if (areas[i] > 0.0)
+            if (areas[i] > 0.0 && bricks.Filled[i] >= LeastFilled)
             {
                 support.Add(bricks.At(i), moments[i] * (1.0 / areas[i]), areas[i]);
             }

@@ -10,6 +10,14 @@ namespace Dewstone.Compute.Strength;
 /// <param name="diameter">Diameter of the ball, metres.</param>
 internal sealed class TensionBall(ElasticSolver solver, BodyBricks bricks, int lane, double diameter)
 {
+    /// <summary>
+    /// A ball filled less than this tells nothing: in the edge of a block it is filled to a quarter, in a lip or a fringe of cells to less. 1.
+    /// </summary>
+    public const double LeastOfBall = 0.2;
+
+    /// <summary>Bricks filled less than this hang by a few cells, and their strains are no measure of the body's, 1.</summary>
+    public const double LeastOfBrick = 0.1;
+
     /// <summary>The corner of cells near a point around which tension comes nearest to the cracking stress.</summary>
     /// <param name="start">Metres, unit frame.</param>
     /// <returns>Place, mean tension and cracking stress there, Pa; a use of 0 when there is no solid about.</returns>
@@ -69,7 +77,7 @@ internal sealed class TensionBall(ElasticSolver solver, BodyBricks bricks, int l
                 for (int bx = First(cx - rx) / across; bx <= Last(cx + rx, count.Nx) / across; bx++)
                 {
                     int brick = bricks.Shape.Index(bx, by, bz);
-                    if (bricks.Filled[brick] <= 0f)
+                    if (bricks.Filled[brick] < LeastOfBrick)
                     {
                         continue;
                     }
@@ -92,7 +100,8 @@ internal sealed class TensionBall(ElasticSolver solver, BodyBricks bricks, int l
             }
         }
 
-        return all > 0.0 ? new TensionPlace(where, tension / all, CrackingStress.Pascals(strength / all)) : new TensionPlace(where, 0.0, 1.0);
+        double whole = Math.PI / 6.0 * diameter * diameter * diameter / cell.CubicMetres;
+        return all >= LeastOfBall * whole ? new TensionPlace(where, tension / all, CrackingStress.Pascals(strength / all)) : new TensionPlace(where, 0.0, 1.0);
 
         int Reach(double edge) => (int)Math.Ceiling((radius + soft) / edge);
         static int First(int index) => Math.Max(0, index);

@@ -84,20 +84,21 @@ internal sealed class TensionField
     {
         GridShape octants = bricks.Octants;
         int x = node % nodes.Nx, y = node / nodes.Nx % nodes.Ny, z = node / nodes.Plane;
-        double all = 0.0, stress = 0.0, strength = 0.0;
+        double whole = 0.0, all = 0.0, stress = 0.0, strength = 0.0;
         foreach ((int dx, int dy, int dz, float near) in ball)
         {
             int ox = x + dx, oy = y + dy, oz = z + dz;
+            whole += near;
             if ((uint)ox < (uint)octants.Nx && (uint)oy < (uint)octants.Ny && (uint)oz < (uint)octants.Nz)
             {
-                int octant = octants.Index(ox, oy, oz);
-                double weight = near * bricks.FilledOctants[octant];
+                int octant = octants.Index(ox, oy, oz), brick = bricks.Shape.Index(ox >> 1, oy >> 1, oz >> 1);
+                double weight = bricks.Filled[brick] < TensionBall.LeastOfBrick ? 0.0 : near * bricks.FilledOctants[octant];
                 (all, stress, strength) =
-                    (all + weight, stress + weight * principal[octant], strength + weight * bricks.Pascals[bricks.Shape.Index(ox >> 1, oy >> 1, oz >> 1)]);
+                    (all + weight, stress + weight * principal[octant], strength + weight * bricks.Pascals[brick]);
             }
         }
 
-        use[node] = (float)(stress / all / CrackingStress.Pascals(strength / all));
+        use[node] = all < TensionBall.LeastOfBall * whole ? 0f : (float)(stress / all / CrackingStress.Pascals(strength / all));
     }
 
     // A corner of octants lies in the solid, or on an edge of it, when a quarter of what surrounds it is hardened.

@@ -20,13 +20,14 @@ internal static class TensionStudy
     /// <param name="solver">Where to.</param>
     /// <param name="bricks">The body.</param>
     /// <param name="hang">What it hangs by; empty when its file does not say.</param>
+    /// <param name="box">Outer box, metres: the edges it stands on are those of this box.</param>
     /// <param name="dynamicFactor">Factor for hoisting, 1.</param>
     /// <param name="pitch">Width of an edge that it stands on, metres.</param>
     /// <returns>The cases, each with whether its supports would have to pull.</returns>
     public static IReadOnlyList<(LoadCase Case, bool Overturns)> Load(
-        ElasticSolver solver, BodyBricks bricks, IReadOnlyList<Support> hang, double dynamicFactor, double pitch)
+        ElasticSolver solver, BodyBricks bricks, IReadOnlyList<Support> hang, Size3 box, double dynamicFactor, double pitch)
     {
-        Point3 low = bricks.Corner, high = low + new Point3(bricks.Shape.Nx * bricks.Edges.X, bricks.Shape.Ny * bricks.Edges.Y, 0.0);
+        Point3 low = default, high = new(box.X, box.Y, 0.0);
         Point3 far = new(1e3, 1e3, 0.0);
         List<(LoadCase, bool)> cases = [];
         Stand(LoadCase.Lifted, hang, dynamicFactor);

@@ -48,7 +48,7 @@ internal static class SiteJsonReader
         Soil = json.Word("soil", ("sand", SoilKind.Sand), ("clay", SoilKind.Clay)),
         Friction = json.Number("friction"),
         FrictionAngle = json.OptionalNumber("friction_angle_deg") is { } degrees ? new Angle(degrees) : null,
-        Stiffness = json.OptionalNumber("stiffness_pa") is { } stiff ? new Pressure(stiff) : null,
+        Stiffness = json.Has("stiffness_pa") ? new Pressure(json.Number("stiffness_pa")) : null,
         UndrainedStrength = json.OptionalNumber("undrained_strength_pa") is { } pascals ? new Pressure(pascals) : null,
         EffectiveWeight = new UnitWeight(json.Number("effective_weight_n_m3")),
         Grain = json.OptionalLength("grain_m"),
