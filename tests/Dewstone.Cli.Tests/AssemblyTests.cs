@@ -12,7 +12,7 @@ public sealed class AssemblyTests
         Assert.Empty(assembly.GetReferencedAssemblies()
             .Select(reference => reference.Name)
             .Where(name => name!.StartsWith("Dewstone.", StringComparison.Ordinal))
-            .Except(["Dewstone.Model", "Dewstone.Reading", "Dewstone.Compute", "Dewstone.Jobs"]));
+            .Except(["Dewstone.Model", "Dewstone.Reading", "Dewstone.Compute", "Dewstone.Jobs", "Dewstone.Orders"]));
     }
 
     [Fact]

@@ -10,6 +10,6 @@ shift 3
 dewstone=${DEWSTONE:-dewstone}
 
 [ -e "$folder/$(basename "$order" .order.yaml)/plan.json" ] || "$dewstone" order plan "$order" -o "$folder" --quiet || exit
-seq 0 $((tasks - 1)) | parallel --jobs "${JOBS:-100%}" ${SSHLOGINS:+--sshlogin "$SSHLOGINS"} \
+seq 0 $((tasks - 1)) | parallel --quote --jobs "${JOBS:-100%}" ${SSHLOGINS:+--sshlogin "$SSHLOGINS"} \
   "$dewstone" order compile "$order" -o "$folder" --task {} --of "$tasks" --continue --quiet "$@"
 exec "$dewstone" order gather "$order" -o "$folder" --quiet

@@ -40,17 +40,15 @@ internal static class GatherText
         }
 
         BinTotals totals = order.Totals;
-        text.Append($"{order.Order.Name}: complete, {Counted(order.Units.Count, "unit")} in {Counted(order.Bins.Count, "bin")} over {Counted(order.Nights.Count, "night")}\n");
+        text.Append($"{order.Order.Name}: complete, {CountText.Of(order.Units.Count, "unit")} in {CountText.Of(order.Bins.Count, "bin")} over {CountText.Of(order.Nights.Count, "night")}\n");
         text.Append($"  mix      {totals.SpreadKilograms / 1000.0:0.0} t spread, {totals.HardenedKilograms / 1000.0:0.0} t harden, {totals.ReusableKilograms / 1000.0:0.0} t can be spread again\n");
         text.Append($"  water    {totals.WaterLitres:0} L, {totals.FlushLitres:0} L to flush; binder {totals.BinderKilograms:0} kg; CO2 {totals.CarbonKilograms:0} kg\n");
         text.Append($"  cost     {string.Join(" + ", totals.Cost.Select(cost => $"{cost.Amount:0.00} {cost.Currency}"))}; printers {totals.PrinterSeconds / 3600.0:0.0} h\n");
         if (order.Loads is { } loads)
         {
-            text.Append($"  barge    {Counted(loads.Trips.Count, "trip")}, no loading needs fewer than {loads.LeastTrips}\n");
+            text.Append($"  barge    {CountText.Of(loads.Trips.Count, "trip")}, no loading needs fewer than {loads.LeastTrips}\n");
         }
 
         return text.Append($"  {Path.Combine(folder, OverviewPage.Path)}\n").ToString();
     }
-
-    private static string Counted(int count, string what) => $"{count} {what}{(count == 1 ? "" : "s")}";
 }

@@ -50,6 +50,6 @@ internal static class OrderCompileText
         int units = outcome.Bins.Sum(bin => bin.Units.Count), failed = outcome.Bins.Sum(bin => bin.Units.Count(unit => unit.State == UnitState.Failed));
         int ready = outcome.Bins.Count(bin => StateName(bin) == "ready"), kept = outcome.Bins.Count(bin => bin.Kept);
         int bins = outcome.Bins.Count;
-        return $"{units - failed} of {units} units solved, {ready} of {bins} {(bins == 1 ? "bin" : "bins")} ready to print{(kept > 0 ? $" ({kept} done before)" : "")}: {outcome.Folder}";
+        return $"{units - failed} of {units} units solved, {ready} of {CountText.Of(bins, "bin")} ready to print{(kept > 0 ? $" ({kept} done before)" : "")}: {outcome.Folder}";
     }
 }

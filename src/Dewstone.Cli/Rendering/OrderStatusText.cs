@@ -39,7 +39,7 @@ internal static class OrderStatusText
         }
 
         string bins = Counts(state.Bins.Select(bin => bin.State)), ofUnits = Counts(state.Units.Select(unit => unit.State));
-        return text.Append($"{outcome.Name}: {(state.Complete ? "complete" : "NOT COMPLETE")}; {state.Bins.Count} bins: {bins}; {state.Units.Count} units: {ofUnits}\n").ToString();
+        return text.Append($"{outcome.Name}: {(state.Complete ? "complete" : "NOT COMPLETE")}; {CountText.Of(state.Bins.Count, "bin")}: {bins}; {CountText.Of(state.Units.Count, "unit")}: {ofUnits}\n").ToString();
     }
 
     /// <summary>A state in a word.</summary>

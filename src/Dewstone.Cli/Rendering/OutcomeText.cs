@@ -54,12 +54,12 @@ internal static class OutcomeText
         int errors = outcomes.Sum(o => o.Count(Severity.Error)), warnings = outcomes.Sum(o => o.Count(Severity.Warning));
         string rest = outcomes.Count - good - held > 0 ? $", {outcomes.Count - good - held} with input at fault or not written" : "";
         string bad = string.Concat(outcomes.Where(o => o.ExitCode != ExitCode.Done).Select(o => $"{o.File}: {Verdict(o)}\n"));
-        return $"{bad}{outcomes.Count} units: {good} good, {held} held{rest} ({Plural(errors, "error")}, {Plural(warnings, "warning")})\n";
+        return $"{bad}{outcomes.Count} units: {good} good, {held} held{rest} ({CountText.Of(errors, "error")}, {CountText.Of(warnings, "warning")})\n";
     }
 
     private static string Verdict(UnitOutcome outcome)
     {
-        string counts = $"{Plural(outcome.Count(Severity.Error), "error")}, {Plural(outcome.Count(Severity.Warning), "warning")}, {Plural(outcome.Count(Severity.Note), "note")}";
+        string counts = $"{CountText.Of(outcome.Count(Severity.Error), "error")}, {CountText.Of(outcome.Count(Severity.Warning), "warning")}, {CountText.Of(outcome.Count(Severity.Note), "note")}";
         string what = outcome switch
         {
             { Job: null } when outcome.Count(Severity.Error) > 0 => "stopped before wetting",
@@ -124,6 +124,4 @@ internal static class OutcomeText
         long minutes = (long)Math.Round(seconds / 60.0);
         return minutes < 60 ? $"{minutes} min" : $"{minutes / 60} h {minutes % 60} min";
     }
-
-    private static string Plural(int count, string word) => count == 1 ? $"1 {word}" : $"{count} {word}s";
 }

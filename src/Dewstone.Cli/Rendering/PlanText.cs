@@ -28,18 +28,18 @@ internal static class PlanText
             return text.Append("no plan: see what stands above\n").ToString();
         }
 
-        text.Append(text.Length > 0 ? "\n" : "").Append($"{plan.Order}: {figures.Units} units in {plan.Bins.Count} bins ({figures.BinsChosenFor}{(figures.BinsProved ? ", proved" : "")})\n");
+        text.Append(text.Length > 0 ? "\n" : "").Append($"{plan.Order}: {CountText.Of(figures.Units, "unit")} in {CountText.Of(plan.Bins.Count, "bin")} ({figures.BinsChosenFor}{(figures.BinsProved ? ", proved" : "")})\n");
         foreach (IGrouping<int, PlannedBin> printer in plan.Bins.GroupBy(bin => bin.Printer).OrderBy(group => group.Key))
         {
-            text.Append($"  {Stem(printer.First().Name)}: {printer.Count()} bins, {printer.Sum(bin => bin.Units.Count)} units, up to {printer.Max(bin => bin.Units.Count)} a bin, first {Time(printer.Min(bin => bin.Start))}, last printed {Time(printer.Max(bin => bin.PrintEnd))}\n");
+            text.Append($"  {Stem(printer.First().Name)}: {CountText.Of(printer.Count(), "bin")}, {CountText.Of(printer.Sum(bin => bin.Units.Count), "unit")}, up to {printer.Max(bin => bin.Units.Count)} a bin, first {Time(printer.Min(bin => bin.Start))}, last printed {Time(printer.Max(bin => bin.PrintEnd))}\n");
         }
 
         text.Append($"Done {Time(figures.Finish)}: {(figures.Optimal ? "optimal, no plan with these bins is done earlier" : $"feasible; with these bins no plan is done before {Time(figures.FinishBound)}")}");
-        text.Append(figures.LateUnits > 0 ? $"; {figures.LateUnits} units late, at least {figures.LateBound} in any plan with these bins\n" : "; no unit is late\n");
+        text.Append(figures.LateUnits > 0 ? $"; {CountText.Of(figures.LateUnits, "unit")} late, at least {figures.LateBound} in any plan with these bins\n" : "; no unit is late\n");
         text.Append($"Set before dig-out: up to {figures.LongestSet.TotalHours:0.#} h, the later of the stated time and the strength to lift.\n");
         text.Append($"Printed in 24 h: {figures.FullPaceKilograms / 1000.0:0.0} t of units without a pause; at most {figures.BusiestDayKilograms / 1000.0:0.0} t by this plan.\n");
         text.Append($"Mix: {plan.Bins.Sum(bin => bin.Mix.Kilograms) / 1000.0:0.0} t spread, {figures.UsedUpKilograms / 1000.0:0.0} t used up; the rest is spread again.\n");
-        text.Append($"Compile in {figures.Tasks.Tasks} task{(figures.Tasks.Tasks == 1 ? "" : "s")}: at most {Math.Ceiling(figures.Tasks.SecondsATask / 60.0):0} min and {figures.Tasks.MegabytesATask} MB each with one thread.\n");
+        text.Append($"Compile in {CountText.Of(figures.Tasks.Tasks, "task")}: at most {Math.Ceiling(figures.Tasks.SecondsATask / 60.0):0} min and {figures.Tasks.MegabytesATask} MB each with one thread.\n");
         return text.Append($"Plan: {folder}\n").ToString();
     }
 
