@@ -22,7 +22,8 @@ internal sealed class TinyOrder : IDisposable
 
         """;
 
-    private const string Mix = """
+    /// <summary>The mix of all small orders and yards; values invented.</summary>
+    public const string Mix = """
         kind: mix
         version: 1
         name: Small mix

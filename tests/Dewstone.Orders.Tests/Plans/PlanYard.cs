@@ -1,6 +1,7 @@
 using Dewstone.Model.Results;
 using Dewstone.Orders.Plans;
 using Dewstone.Reading;
+using Dewstone.Tests;
 
 namespace Dewstone.Orders.Tests.Plans;
 
@@ -18,21 +19,7 @@ internal sealed class PlanYard : IDisposable
         place: {turn: 0 deg, shift: [0 mm, 0 mm, 0 mm], layers: straight}
         """;
 
-    public const string Mix = """
-        kind: mix
-        version: 1
-        name: Small mix
-        from: assumed
-        currency: EUR
-        solids:
-          - {name: cement, share: 25 %, density: 3150 kg/m3, binder: true, co2: 0.86 kg/kg, price: 0.16 /kg}
-          - {name: sand, share: 75 %, density: 2650 kg/m3, co2: 0.005 kg/kg, price: 0.03 /kg}
-        loose_density: 1700 kg/m3
-        liquid: {density: 1000 kg/m3, price: 0.003 /L}
-        wetting: {law: power, diffusivity: 3.2e-6 m2/s, exponent: 4, residual: 0}
-        hardening: {water_cement: 0.22, window: 600 s, at: 20 degC, activation: 5000 K}
-        strength: {measured: [[28 d, 20 degC, 25 MPa]]}
-        """;
+    public const string Mix = TinyOrder.Mix + "strength: {measured: [[28 d, 20 degC, 25 MPa]]}\n";
 
     public const string Printer = """
         kind: printer
