@@ -68,7 +68,13 @@ internal static class CommandLine
             ExplainCommand.Create(world),
             NewCommand.Create(world),
             SchemaCommand.Create(world),
+            CompletionCommand.Create(world),
+            ManualCommand.Create(world),
         };
+        // `/h` and `/?` may be names of files, and are offered as such when a shell asks what may come next.
+        HelpOption help = root.Options.OfType<HelpOption>().Single();
+        help.Aliases.Remove("/h");
+        help.Aliases.Remove("/?");
         return root;
     }
 
