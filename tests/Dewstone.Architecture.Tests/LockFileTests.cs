@@ -52,7 +52,8 @@ public sealed class LockFileTests
             await File.WriteAllTextAsync(mine, changed ? $"{text[..at]}{(text[at] == 'A' ? 'B' : 'A')}{text[(at + 1)..]}" : text, TestContext.Current.CancellationToken);
             ProcessStartInfo start = new("dotnet", ["restore", Path.Combine(Repository.Room("Dewstone.Model"), "Dewstone.Model.csproj"), "--locked-mode", $"-p:NuGetLockFilePath={mine}", $"-p:ArtifactsPath={folder}"])
             {
-                RedirectStandardOutput = true, UseShellExecute = false,
+                RedirectStandardOutput = true,
+                UseShellExecute = false,
             };
             using Process process = Process.Start(start)!;
             string output = await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
