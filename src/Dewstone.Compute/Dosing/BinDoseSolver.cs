@@ -7,20 +7,18 @@ namespace Dewstone.Compute.Dosing;
 
 /// <summary>Corrects the doses of units that would not come out of their bin as they were designed, against the wetting of the whole bin.</summary>
 /// <remarks>
-/// Wanted is what the unit's own doses give when it is printed alone by an ideal head, cell by cell on the same cells: whatever the cells themselves do
-/// wrong stands on both sides, and the correction answers only for blocked needles and for the stations' times. Objective and step are those of
-/// <see cref="CorrectionRule"/>, every cell of the unit weighing alike and water without a price. Near blocked needles only the doses within three pitches
-/// of them move; where the head works from several stations all doses of the unit do. Common practice, no source.
+/// Wanted is what the unit's own doses give when it is printed alone by an ideal head, cell by cell on the cells the unit is judged by: whatever the cells
+/// themselves do wrong stands on both sides, and the correction answers only for blocked needles and for the stations' times. Objective and step are those of
+/// <see cref="CorrectionRule"/>, every cell of the unit weighing alike, water without a price, and a cell all but set or not, as the judge sees it: with the
+/// soft edge of the unit's own correction the worst of 24 small units over four stations ended at an overlap of 99.47 instead of 99.55 %. Near blocked needles only
+/// the doses within three pitches of them move; where the head works from several stations all doses of the unit do. Common practice, no source.
 /// </remarks>
 public static class BinDoseSolver
 {
-    /// <summary>Cells a pitch that it works on; even, for shifted layers.</summary>
-    public const int CellsPerPitch = 6;
-
     /// <summary>Most wettings of the bin that it takes.</summary>
-    public const int Solves = 7;
+    public const int Solves = 14;
 
-    private static readonly CorrectionRule Rule = new() { WaterPrice = 0.0, BandPrice = 0.0, BlockedWeight = 1.0 };
+    private static readonly CorrectionRule Rule = new() { DryShare = 0.9, SetShare = 1.1, Gain = 2.0, WaterPrice = 0.0, BandPrice = 0.0, BlockedWeight = 1.0 };
 
     /// <summary>How much of a cell counts as hardened at a water content.</summary>
     /// <param name="content">Volumetric water content, 1.</param>
@@ -51,7 +49,7 @@ public static class BinDoseSolver
     /// <param name="lattice">Needle positions.</param>
     /// <param name="millilitres">Doses of all units as solved, mL; index order of the lattice.</param>
     /// <param name="mayMove">Doses that may move.</param>
-    /// <param name="wanted">Hardened shares that are wanted, on <see cref="CellsPerPitch"/> cells.</param>
+    /// <param name="wanted">Hardened shares that are wanted.</param>
     /// <param name="weights">Weight of each cell, 1; 0 where nothing is wanted otherwise.</param>
     /// <param name="parallelism">Threads; no bit of the result depends on them.</param>
     /// <param name="progress">Told after each solve; may be null.</param>

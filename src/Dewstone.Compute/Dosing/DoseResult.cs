@@ -24,6 +24,9 @@ public sealed record DoseResult
     /// <summary>Share of each voxel that is wanted solid, 0 to 1; index order of the lattice.</summary>
     public required double[] VoxelFractions { get; init; }
 
+    /// <summary>Wanted solid on the finest cells that the doses were judged on; null when they were judged on none.</summary>
+    public TargetField? JudgedOn { get; init; }
+
     /// <summary>Findings DW3001 to DW3006, DW4008 and DW4009, then DW3014, in order.</summary>
     public required IReadOnlyList<Diagnostic> Findings { get; init; }
 

@@ -56,7 +56,7 @@ public static class DoseSolver
         CorrectionLevel coarse = Level(options.CoarseCells);
         if (rounder.Round(PlainDoseSearch.Wishes(coarse.Fractions, nominal.Millilitres)).TotalCentiMillilitres == 0)
         {
-            return Result(PlainDoseSearch.Wishes(coarse.Fractions, nominal.Millilitres), coarse.Fractions, nominal.Millilitres, false);
+            return Result(PlainDoseSearch.Wishes(coarse.Fractions, nominal.Millilitres), coarse, nominal.Millilitres, false);
         }
 
         double plain = PlainDoseSearch.Find(JudgePlain, nominal.Millilitres, rounder.Limits);
@@ -66,7 +66,7 @@ public static class DoseSolver
             double[] plainWishes = PlainDoseSearch.Wishes(fine.Fractions, plain);
             DosePlan plainPlan = rounder.Round(plainWishes);
             history.Add(fine.CellsPerPitch, fine.Judge(plainPlan, cancellationToken), plainPlan, DoseStepKind.Plain);
-            return Result(plainWishes, fine.Fractions, plain, false);
+            return Result(plainWishes, fine, plain, false);
         }
 
         double start = Math.Min(rounder.Limits.UpperMillilitres, options.Rule.StartShare * Math.Min(nominal.ClosingMillilitres, nominal.Millilitres));
@@ -85,7 +85,7 @@ public static class DoseSolver
         }
 
         correction.Iterate(fine, options.FineSolves, isLast: true, cancellationToken);
-        return Result(correction.BestWishes, fine.Fractions, plain, correction.Least > (1.0 - StallShare) * toBeat);
+        return Result(correction.BestWishes, fine, plain, correction.Least > (1.0 - StallShare) * toBeat);
 
         double JudgePlain(double dose)
         {
@@ -102,8 +102,9 @@ public static class DoseSolver
                 wanted, (plainWish, wish) => plainWish > rounder.Limits.UpperMillilitres ? Math.Max(plainWish, wish) : wish),
         ];
 
-        DoseResult Result(double[] wanted, double[] fractions, double plainMillilitres, bool stalled)
+        DoseResult Result(double[] wanted, CorrectionLevel level, double plainMillilitres, bool stalled)
         {
+            double[] fractions = level.Fractions;
             DosePlan doses = rounder.Round(wanted);
             List<Diagnostic> findings = [.. DoseCheck.Check(job, rounder, nominal, AsWished(wanted, fractions), doses)];
             if (stalled)
@@ -123,6 +124,7 @@ public static class DoseSolver
                 Plain = rounder.Round(PlainDoseSearch.Wishes(fractions, plainMillilitres)),
                 Limits = rounder.Limits,
                 VoxelFractions = fractions,
+                JudgedOn = level.Target,
                 Findings = findings,
                 History = history.Steps,
                 Stalled = stalled,

@@ -10,7 +10,7 @@ namespace Dewstone.Compute.Dosing;
 /// <param name="job">Printer, needles and mix.</param>
 /// <param name="lattice">Needle positions.</param>
 /// <param name="parallelism">Threads; no result depends on them.</param>
-internal sealed class ForwardModel(JobDescription job, Lattice lattice, Parallelism parallelism)
+public sealed class ForwardModel(JobDescription job, Lattice lattice, Parallelism parallelism)
 {
     private readonly BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
 
@@ -29,6 +29,8 @@ internal sealed class ForwardModel(JobDescription job, Lattice lattice, Parallel
     /// <returns>What the water did.</returns>
     public MoistureResult Wet(DosePlan plan, CellGrid grid, CancellationToken cancellation)
     {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(grid);
         (_, DoseSchedule schedule) = TimelineBuilder.Build(job, lattice, plan);
         return WettingSolver.Solve(WettingProblem.Of(plan, grid, schedule, bed), parallelism, null, cancellation);
     }

@@ -21,15 +21,24 @@ public static class StrayDoses
     /// <param name="doses">The doses.</param>
     /// <param name="fractions">Wanted share of each voxel; index order of the lattice.</param>
     /// <param name="moisture">What they set.</param>
+    /// <param name="joined">Times the content at which the mix sets that a cell must hold to join its neighbours, 1 or more: above 1, lumps that hang on by
+    /// cells that barely set go too.</param>
     /// <param name="parallelism">Threads; no result depends on them.</param>
     /// <returns>The doses without those whose tips lie alone in pieces other than the largest; null when there are none.</returns>
-    public static DosePlan? Without(DosePlan doses, IReadOnlyList<double> fractions, MoistureResult moisture, Parallelism parallelism)
+    public static DosePlan? Without(DosePlan doses, IReadOnlyList<double> fractions, MoistureResult moisture, double joined, Parallelism parallelism)
     {
         ArgumentNullException.ThrowIfNull(doses);
         ArgumentNullException.ThrowIfNull(fractions);
         ArgumentNullException.ThrowIfNull(moisture);
         CellGrid grid = moisture.Grid;
-        ComponentMap pieces = Components.Label(moisture.Hardened, new GridShape(grid.Nx, grid.Ny, grid.Nz), Phase.Set, Connectivity.Faces, parallelism);
+        byte[] set = moisture.Hardened;
+        if (joined > 1.0)
+        {
+            float least = (float)(joined * moisture.ThresholdContent);
+            set = Array.ConvertAll(moisture.VolumetricWaterContent, content => content >= least ? (byte)1 : (byte)0);
+        }
+
+        ComponentMap pieces = Components.Label(set, new GridShape(grid.Nx, grid.Ny, grid.Nz), Phase.Set, Connectivity.Faces, parallelism);
         if (pieces.Pieces.Count < 2)
         {
             return null;

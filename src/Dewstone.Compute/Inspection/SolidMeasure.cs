@@ -36,7 +36,7 @@ public static class SolidMeasure
         var total = new Tally();
         for (int z = 0; z < grid.Nz; z++)
         {
-            total.Add(Plane(target.Fraction, moisture, z * grid.Nx * grid.Ny, grid.Nx * grid.Ny, perContent, band));
+            total.Add(Plane(moisture, z * grid.Nx * grid.Ny, grid.Nx * grid.Ny, perContent, band));
         }
 
         double cell = grid.CellCubicMetres;
@@ -47,7 +47,7 @@ public static class SolidMeasure
         {
             TargetCubicMetres = target.CubicMetres,
             HardenedCubicMetres = hardened,
-            ShapeMatch = total.Either == 0 ? 0.0 : (double)total.Both / total.Either,
+            ShapeMatch = Match(target, moisture.Hardened),
             WaterInHardenedCubicMetres = water,
             MeanWaterCement = hardened <= 0.0 ? 0.0 : water / hardened * perContent,
             LargestWaterCement = total.Largest * perContent,
@@ -55,27 +55,41 @@ public static class SolidMeasure
         };
     }
 
-    private static Tally Plane(float[] fraction, MoistureResult moisture, int first, int count, double perContent, WaterCementBand? band)
+    /// <summary>Shape match: cells both wanted and hardened over cells that are either.</summary>
+    /// <param name="target">Wanted solid; a cell is wanted from half of it on.</param>
+    /// <param name="hardened">1 where the mix set, else 0; on the same cells.</param>
+    /// <returns>0 to 1; 0 when neither holds a cell.</returns>
+    public static double Match(TargetField target, byte[] hardened)
     {
-        ReadOnlySpan<float> wanted = fraction.AsSpan(first, count);
+        ArgumentNullException.ThrowIfNull(target);
+        ArgumentNullException.ThrowIfNull(hardened);
+        long both = 0, either = 0;
+        for (int i = 0; i < hardened.Length; i++)
+        {
+            int wanted = target.Fraction[i] >= 0.5f ? 1 : 0;
+            both += wanted & hardened[i];
+            either += wanted | hardened[i];
+        }
+
+        return either == 0 ? 0.0 : (double)both / either;
+    }
+
+    private static Tally Plane(MoistureResult moisture, int first, int count, double perContent, WaterCementBand? band)
+    {
         ReadOnlySpan<float> content = moisture.VolumetricWaterContent.AsSpan(first, count);
         ReadOnlySpan<byte> hardened = moisture.Hardened.AsSpan(first, count);
         double low = band?.Min ?? double.NegativeInfinity;
         double high = band?.Max ?? double.PositiveInfinity;
         var tally = new Tally();
-        for (int i = 0; i < wanted.Length; i++)
+        for (int i = 0; i < content.Length; i++)
         {
-            bool isWanted = wanted[i] >= 0.5f;
             tally.AllContent += content[i];
             if (hardened[i] == 0)
             {
-                tally.Either += isWanted ? 1 : 0;
                 continue;
             }
 
             tally.Hardened++;
-            tally.Either++;
-            tally.Both += isWanted ? 1 : 0;
             tally.Content += content[i];
             tally.Largest = Math.Max(tally.Largest, content[i]);
             double waterCement = content[i] * perContent;
@@ -88,8 +102,6 @@ public static class SolidMeasure
     private struct Tally
     {
         public long Hardened;
-        public long Both;
-        public long Either;
         public long InBand;
         public double Content;
         public double AllContent;
@@ -98,8 +110,6 @@ public static class SolidMeasure
         public void Add(Tally other)
         {
             Hardened += other.Hardened;
-            Both += other.Both;
-            Either += other.Either;
             InBand += other.InBand;
             Content += other.Content;
             AllContent += other.AllContent;

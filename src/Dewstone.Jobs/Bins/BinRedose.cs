@@ -33,7 +33,7 @@ internal static class BinRedose
             }
         }
 
-        CellGrid grid = CellGrid.Over(lattice, BinDoseSolver.CellsPerPitch);
+        CellGrid grid = CellGrid.Over(lattice, units[0].Placed.Solved.Cells.CellsPerPitch);
         (TargetField wanted, float[] weights) = Alone(frame.Description, grid, BinColumns.Of(grid, lattice, units), units, isOff, parallelism, cancellation);
         return BinDoseSolver.Solve(
             frame.Description, lattice, millilitres, BinDoseSolver.MayMove(frame.Description, lattice, theirs), wanted, weights, parallelism, progress, cancellation);
@@ -81,6 +81,6 @@ internal static class BinRedose
         (_, DoseSchedule schedule) = TimelineBuilder.Build(ideal, solved.Lattice, plan);
         BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
         return WettingSolver.Solve(
-            WettingProblem.Of(plan, CellGrid.Over(solved.Lattice, BinDoseSolver.CellsPerPitch), schedule, bed), parallelism, null, cancellation);
+            WettingProblem.Of(plan, solved.Cells, schedule, bed), parallelism, null, cancellation);
     }
 }

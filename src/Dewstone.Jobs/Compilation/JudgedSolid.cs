@@ -57,20 +57,33 @@ internal sealed record JudgedSolid
     {
         MoistureResult moisture = predicted.Moisture;
         RequirementReport requirements = RequirementCheck.Check(job, predicted.Solid, predicted.Estimate);
-        InspectionReport inspection = Inspector.Inspect(job, shape, placement, target, moisture, predicted.Surface, predicted.Solid, parallelism, cancellation);
-        StrengthResult strength = StrengthCheck.Check(
-            new StrengthQuestion
+        InspectionReport inspection = null!;
+        StrengthResult strength = null!;
+        SeabedResult sea = null!;
+        HabitatResult habitat = null!;
+        // Each leaves a second thread idle part of the time; habitat and sea need nothing of the other two.
+        Parallel.Invoke(
+            new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, parallelism.Threads), CancellationToken = cancellation },
+            () =>
             {
-                Job = job,
-                Placement = placement,
-                Moisture = moisture,
-                Solid = predicted.Solid,
-                LiftKilograms = predicted.Estimate.LiftKilograms,
-                Trapped = inspection.TrappedMix,
+                inspection = Inspector.Inspect(job, shape, placement, target, moisture, predicted.Surface, predicted.Solid, parallelism, cancellation);
+                strength = StrengthCheck.Check(
+                    new StrengthQuestion
+                    {
+                        Job = job,
+                        Placement = placement,
+                        Moisture = moisture,
+                        Solid = predicted.Solid,
+                        LiftKilograms = predicted.Estimate.LiftKilograms,
+                        Trapped = inspection.TrappedMix,
+                    },
+                    parallelism, cancellation);
             },
-            parallelism, cancellation);
-        SeabedResult sea = SeabedSolver.Solve(job, moisture.Grid, moisture.Hardened, placement, predicted.Estimate, parallelism);
-        HabitatResult habitat = HabitatSurvey.Survey(job, placement, predicted.Surface, parallelism);
+            () =>
+            {
+                habitat = HabitatSurvey.Survey(job, placement, predicted.Surface, parallelism);
+                sea = SeabedSolver.Solve(job, moisture.Grid, moisture.Hardened, placement, predicted.Estimate, parallelism);
+            });
         return new JudgedSolid
         {
             Prediction = predicted,

@@ -93,10 +93,10 @@ public sealed class BinFiller
         PatternSet set = PatternSearch.Find(space, kinds);
         Complete &= set.Complete;
         int index = lines[0].Footing.Printer;
+        SoundPlaces sound = new(lines, space);
         foreach (BinPattern pattern in set.Patterns)
         {
-            BinContent content = BinContent.Of(byPrinter[index], [.. pattern.Places.Select(place => new UnitSpot(
-                lines[place.Kind].Footing.Line, place.Turned ? 1 : 0, raster.FirstColumn + place.Column, raster.FirstRow + place.Row))]);
+            BinContent content = BinContent.Of(byPrinter[index], sound.Stand(pattern.Places));
             int[] counts = new int[order.Units.Count];
             for (int kind = 0; kind < kinds.Length; kind++)
             {

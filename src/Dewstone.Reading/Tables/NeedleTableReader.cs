@@ -36,7 +36,7 @@ internal static class NeedleTableReader
                 {
                     findings.Add(NeedleFindings.Header.At("the first line does not name the columns expected",
                         $"write it as {Header}",
-                        location: new SourceLocation(file, line, 1)));
+                        location: new SourceLocation(file, 1, 1)));
                     return null;
                 }
 

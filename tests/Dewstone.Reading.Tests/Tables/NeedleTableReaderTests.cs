@@ -57,8 +57,12 @@ public sealed class NeedleTableReaderTests
     [InlineData("1,1,A,1,ok,1,0,4,2\n")]
     [InlineData("column;row;board;channel;state;gain;offset_ml;flow_ml_s;repeatability_percent\n")]
     [InlineData("row,column,board,channel,state,gain,offset_ml,flow_ml_s,repeatability_percent\n")]
-    public void First_line_that_does_not_name_the_columns_is_found(string text) =>
-        Assert.Equal("DW1040", Assert.Single(DescriptionReader.NeedlesText(text, "a.csv").Diagnostics).Code);
+    public void First_line_that_does_not_name_the_columns_is_found(string text)
+    {
+        Diagnostic found = Assert.Single(DescriptionReader.NeedlesText(text, "a.csv").Diagnostics);
+
+        Assert.Equal(("DW1040", new SourceLocation("a.csv", 1, 1)), (found.Code, found.Location));
+    }
 
     [Fact]
     public void All_bad_cells_are_found_in_one_go() =>
