@@ -17,7 +17,9 @@ usage: ./build.sh <command>
   bench    run the benchmarks; further words go to them, e.g. --filter '*'
   format   put every source file into the house's format
   schemas  write schemas/ anew from the key tables
-  pack     make the .NET tool package in .artifacts/pack
+  pack     make all that is handed out in .artifacts/pack: tool packages, single files, manual page, completions, bill of
+           materials; `pack here` makes those for this machine only
+  audit    say which packages have security advisories; fails as DEVELOPERS.md says
   judges   fetch what judges our files for the tests (needs npm): the glTF validator and the SARIF schema
 TEXT
 }
@@ -127,10 +129,110 @@ run_tests() {
   return "$verdict"
 }
 
-# Known security advisories of our packages, for information: a source that serves no advisories also lists none.
+# Whether some package source serves advisories at all; without, a list of none proves nothing.
+has_advisories() {
+  local url
+  command -v curl >/dev/null || return 1
+  while read -r url; do
+    curl -fsS -m 20 "$url" 2>/dev/null | grep -q VulnerabilityInfo && return 0
+  done < <(dotnet nuget list source --format short | awk '$1 == "E" { print $2 }')
+  return 1
+}
+
+# The advisories that a restore tells of, one a line: ships | tests, package, version, severity, address. (`dotnet list package --vulnerable` does not read
+# the data that restore reads, and says that there are none.)
+advisories() {
+  dotnet restore "$solution" --force -v minimal 2>&1 |
+    sed -nE "s|^ *(.*\.csproj) : (warning\|error) NU190[1-4]: Package '([^']+)' ([^ ]+) has a known ([a-z]+) severity vulnerability, ([^ ]+).*|\1 \3 \4 \5 \6|p" |
+    sed -E 's|^[^ ]*/src/[^ ]* |ships |; s|^[^ ]*\.csproj |tests |' | sort -u |
+    awk '{ advisory = $2 " " $3 " " $4 " " $5 } $1 == "ships" { ships[advisory] } $1 == "ships" || !(advisory in ships) { print }'
+}
+
+# Judges known security advisories by the policy of DEVELOPERS.md. Fails for a high or critical one in what ships that is not accepted up to today.
 audit() {
-  echo "== known vulnerable packages (for information; a package source without advisory data reports none)"
-  dotnet list "$solution" package --vulnerable --include-transitive 2>&1 | grep -E '^ +>|vulnerable|error' | sort | uniq -c || true
+  local today where name version severity address until advisory verdict=0
+  today="$(date -u +%F)"
+  echo "== security advisories on packages"
+  has_advisories || echo "no package source here serves advisories, or none could be asked: that none is listed proves nothing"
+  while read -r where name version severity address; do
+    [ -n "$where" ] || continue
+    advisory="$name $version, $severity, $address"
+    until="$(awk -v address="$address" '$1 == address { print $2 }' "$root/.build/accepted-advisories.txt")"
+    if [ "$where" = tests ]; then
+      echo "warning: $advisory (tests and benchmarks only)"
+    elif [ -n "$until" ] && [[ ! "$until" < "$today" ]]; then
+      echo "accepted until $until: $advisory"
+    elif [ "$severity" = high ] || [ "$severity" = critical ] || [ -n "$until" ]; then
+      echo "error: $advisory${until:+ (accepted until $until, which is over)}"
+      verdict=1
+    else
+      echo "warning: $advisory"
+    fi
+  done < <(advisories)
+  return "$verdict"
+}
+
+# The single file for a machine: everything in it, .NET too.
+pack_single() {
+  rm -rf "${out:?}/pack/$1"
+  dotnet publish "$cli" -c Release -nologo -v quiet -p:DewstoneSingleFile="$1" -o "$out/pack/$1"
+}
+
+# The .NET tool packages: one that names the machines, and one a machine. $1: machines, by default all. Restored by the stored lock file first, as above.
+pack_tool() {
+  rm -f "$out"/pack/*.nupkg
+  dotnet restore "$cli" -v quiet
+  dotnet pack "$cli" -c Release -o "$out/pack" -nologo -v quiet -p:DewstonePack=true ${1:+"-p:DewstoneMachines=$1"}
+}
+
+# What does not depend on the machine: manual page and completions where systems look for them, and the bill of materials.
+pack_words() {
+  local share="$out/pack/share"
+  mkdir -p "$share/man/man1" "$share/bash-completion/completions" "$share/zsh/site-functions" "$share/fish/vendor_completions.d"
+  "$1" manual >"$share/man/man1/dewstone.1"
+  "$1" completion bash >"$share/bash-completion/completions/dewstone"
+  "$1" completion zsh >"$share/zsh/site-functions/_dewstone"
+  "$1" completion fish >"$share/fish/vendor_completions.d/dewstone.fish"
+  dotnet restore "$cli" -v quiet
+  (cd "$root" && dotnet tool restore -v quiet >/dev/null)
+  (cd "$root" && dotnet dotnet-CycloneDX "$cli" --disable-package-restore --exclude-dev --no-serial-number --output-format UnsafeJson \
+    --set-name Dewstone --set-version "$("$1" --version)" --output "$out/pack" --filename bill-of-materials.json) >"$out/bill.log" 2>&1 || {
+    cat "$out/bill.log" >&2
+    fail "the bill of materials cannot be made."
+  }
+  # The same packages give the same bytes.
+  sed '/^ *"timestamp": /d' "$out/pack/bill-of-materials.json" >"$out/bill.json"
+  mv "$out/bill.json" "$out/pack/bill-of-materials.json"
+  touch "$out/pack/made"
+}
+
+# For this machine alone, as the tests need it.
+pack_here() {
+  local here
+  here="$(runtime_identifier)" || fail "no package can be made on a machine of this kind."
+  mkdir -p "$out/pack"
+  pack_tool "$here"
+  pack_single "$here"
+  pack_words "$out/pack/$here/dewstone"
+}
+
+# For all machines. What the registry does not serve for one is told and left out.
+pack_all() {
+  local here rid
+  here="$(runtime_identifier)" || fail "no package can be made on a machine of this kind."
+  rm -rf "$out/pack"
+  mkdir -p "$out/pack"
+  pack_tool
+  pack_single "$here"
+  for rid in linux-x64 linux-arm64 osx-arm64 osx-x64 win-x64; do
+    [ "$rid" != "$here" ] || continue
+    pack_single "$rid" >"$out/pack.log" 2>&1 && continue
+    grep -qE 'NU110[0-9]' "$out/pack.log" || { cat "$out/pack.log" >&2; fail "the single file for $rid cannot be made."; }
+    rm -rf "${out:?}/pack/$rid"
+    echo "build.sh: the registry serves no .NET for $rid: no single file for it." >&2
+  done
+  pack_words "$out/pack/$here/dewstone"
+  (cd "$out/pack" && find . -type f ! -name SHA256SUMS ! -name made -printf '%P\n' | LC_ALL=C sort | xargs sha256sum >SHA256SUMS)
 }
 
 command="${1:-}"
@@ -157,7 +259,9 @@ case "$command" in
       fail "some files are not in the house's format: run ./build.sh format."
     dotnet build "$solution" -c Release --no-restore -nologo -v quiet
     publish
-    audit
+    audit || [ "${CI:-}" != true ] || fail "a package that ships has an advisory that is not accepted: see above."
+    echo "== packages for this machine"
+    "$root/build.sh" pack here || echo "build.sh: no packages could be made here; the tests of installed programs are skipped." >&2
     run_tests test "$@"
     ;;
   soak)
@@ -184,8 +288,18 @@ case "$command" in
     ;;
   pack)
     require_dotnet
-    dotnet pack "$cli" -c Release -o "$out/pack" -nologo -v quiet -p:DewstonePack=true
+    if [ "${1:-}" = here ]; then
+      pack_here
+    else
+      audit || fail "a package that ships has an advisory that is not accepted: see above."
+      pack_all
+    fi
     ls "$out/pack"
+    ;;
+  audit)
+    require_dotnet
+    dotnet restore "$solution" -v quiet
+    audit
     ;;
   judges)
     command -v npm >/dev/null || fail "npm was not found; the tests that need the judges are skipped without them."

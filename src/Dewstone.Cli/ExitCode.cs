@@ -29,6 +29,18 @@ internal static class ExitCode
     /// <summary>Stopped by SIGTERM.</summary>
     public const int Terminated = 143;
 
+    /// <summary>Every code, with what it means to the caller, in the order in which they are told.</summary>
+    public static IReadOnlyList<(string Code, string Meaning)> Meanings { get; } =
+    [
+        ("0", "done; for diff no difference"),
+        ("1", "the answer is no: a finding of level error about the predicted solid, a difference, a job that does not verify"),
+        ("2", "the input is at fault: usage, a description, a missing or unreadable file"),
+        ("70", "a fault of ours; please report it"),
+        ("73", "the output cannot be created"),
+        ("75", "another try may go well: disk full, out of memory"),
+        ("130, 143", "stopped by SIGINT or SIGTERM; nothing half-written is left"),
+    ];
+
     private static readonly int[] Precedence = [OurFault, CannotCreate, TryAgain, InputAtFault, No, Done];
 
     /// <summary>The code for several units: the first of 70, 73, 75, 2, 1, 0 that occurred.</summary>

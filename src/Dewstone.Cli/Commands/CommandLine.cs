@@ -68,8 +68,29 @@ internal static class CommandLine
             ExplainCommand.Create(world),
             NewCommand.Create(world),
             SchemaCommand.Create(world),
+            CompletionCommand.Create(world),
+            ManualCommand.Create(world),
         };
+        // `/h` and `/?` may be names of files, and are offered as such when a shell asks what may come next.
+        HelpOption help = root.Options.OfType<HelpOption>().Single();
+        help.Aliases.Remove("/h");
+        help.Aliases.Remove("/?");
+        LeaveSwitchesAlone(root);
         return root;
+    }
+
+    // A switch takes no word, though true and false are known: a shell that asks what may come next is not to offer them.
+    private static void LeaveSwitchesAlone(Command command)
+    {
+        foreach (Option option in command.Options.Where(option => option.ValueType == typeof(bool)))
+        {
+            option.CompletionSources.Clear();
+        }
+
+        foreach (Command sub in command.Subcommands)
+        {
+            LeaveSwitchesAlone(sub);
+        }
     }
 
     private static async Task<int> UsageErrorAsync(ParseResult parse, Surroundings world)

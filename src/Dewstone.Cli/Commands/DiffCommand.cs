@@ -27,7 +27,7 @@ internal static class DiffCommand
         Option<int?> cells = WholeNumber.Option("--cells", "Cells a voxel side for units, 4 to 16 (default 8).", 4, 16);
         Option<string?> root = new("--root") { Description = "Folder that no named file may lie outside of.", HelpName = "DIR" };
         SharedOptions shared = new();
-        Command command = new("diff", "Say what differs between two units or jobs, down to the predicted solid; exit 0 for the same, 1 for different.")
+        Command command = new("diff", "Say what differs between two units or jobs, down to the predicted solid; exit 0 for same, 1 for different.")
         {
             old, now, format, pictures, volume, dose, results, cells, root,
         };

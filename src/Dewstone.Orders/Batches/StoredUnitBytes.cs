@@ -18,6 +18,9 @@ internal static class StoredUnitBytes
     public const int Version = 1;
 
     private const int HashBytes = 32;
+
+    // An entry unpacks to no more than this, whoever wrote it: the cells of a whole bin at 16 a voxel side, a bit each, take 37 MB.
+    private const int MostBytes = 1 << 26;
     private static readonly byte[] Mark = Encoding.ASCII.GetBytes($"dewstone unit {Version}\n");
 
     /// <summary>The bytes of an entry.</summary>
@@ -62,6 +65,7 @@ internal static class StoredUnitBytes
     /// <param name="key">The key it is due under.</param>
     /// <param name="unit">The unit as this run describes it.</param>
     /// <returns>What it holds, its findings not yet placed; null when it is damaged or another one.</returns>
+    /// <exception cref="InvalidDataException">It unpacks to more than an entry can hold.</exception>
     public static StoredUnit? Read(byte[] bytes, string key, ReefUnit unit)
     {
         if (KeyOf(bytes) != key)
@@ -72,7 +76,12 @@ internal static class StoredUnitBytes
         using MemoryStream packed = new(bytes, Mark.Length + 2 * HashBytes, bytes.Length - Mark.Length - 2 * HashBytes);
         using ZLibStream stream = new(packed, CompressionMode.Decompress);
         using MemoryStream body = new();
-        stream.CopyTo(body);
+        byte[] part = new byte[1 << 16];
+        for (int got = stream.Read(part); got > 0; got = stream.Read(part))
+        {
+            body.Write(part, 0, body.Length + got <= MostBytes ? got : throw new InvalidDataException("it unpacks to more than an entry can hold"));
+        }
+
         ReadOnlyMemory<byte> content = body.ToArray();
         int length = BinaryPrimitives.ReadInt32LittleEndian(content.Span);
         using JsonDocument head = JsonDocument.Parse(content.Slice(sizeof(int), length));

@@ -1,3 +1,5 @@
+using System.IO.Compression;
+using System.Security.Cryptography;
 using Dewstone.Jobs.Bins;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
@@ -47,6 +49,23 @@ public sealed class StoreTests : IDisposable
             Assert.Null(StoredUnitBytes.Read(damaged, key, question.Job.Unit));
             Assert.Null(StoredUnitBytes.Read(bytes[..at], key, question.Job.Unit));
         }
+    }
+
+    [Fact]
+    public void An_entry_made_to_unpack_without_end_is_refused()
+    {
+        // 66 kB of sound deflate with the right key and hash, and 67 MB of nothing in it.
+        string key = new('a', 64);
+        using MemoryStream body = new();
+        using (ZLibStream packed = new(body, CompressionLevel.SmallestSize, leaveOpen: true))
+        {
+            packed.Write(new byte[(1 << 26) + 1]);
+        }
+
+        byte[] content = body.ToArray();
+        byte[] bytes = [.. "dewstone unit 1\n"u8, .. Convert.FromHexString(key), .. SHA256.HashData(content), .. content];
+        Assert.Equal(key, StoredUnitBytes.KeyOf(bytes));
+        Assert.Throws<InvalidDataException>(() => StoredUnitBytes.Read(bytes, key, Ask().Job.Unit));
     }
 
     [Fact]
