@@ -19,9 +19,14 @@ internal static class GifFile
     /// <param name="sheets">The sheets, at least one.</param>
     /// <param name="palette">Colours to draw with, at most 255.</param>
     /// <returns>The file.</returns>
+    /// <exception cref="ArgumentException">The palette is too large.</exception>
     public static byte[] Write(IReadOnlyList<Canvas> sheets, Rgb24[] palette)
     {
-        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(palette.Length, Colours);
+        if (palette.Length >= Colours)
+        {
+            throw new ArgumentException($"At most {Colours - 1} colours, not {palette.Length}.", nameof(palette));
+        }
+
         using MemoryStream file = new();
         file.Write("GIF89a"u8);
         Short(file, sheets[0].Width);
