@@ -20,7 +20,7 @@ internal static class HouseTable
         ["Dewstone.Model"] = [],
         ["Dewstone.Reading"] = ["Sep", "YamlDotNet"],
         ["Dewstone.Compute"] = ["MathNet.Numerics"],
-        ["Dewstone.Jobs"] = ["JsonSchema.Net", "OxyPlot.Core", "SharpGLTF.Core", "SixLabors.ImageSharp"],
+        ["Dewstone.Jobs"] = ["JsonSchema.Net", "OxyPlot.Core", "SixLabors.ImageSharp"],
         ["Dewstone.Orders"] = ["Google.OrTools", "Google.Protobuf", "Ical.Net"],
         ["Dewstone.Cli"] = ["Spectre.Console", "System.CommandLine"],
     };

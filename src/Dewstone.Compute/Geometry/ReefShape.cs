@@ -14,8 +14,7 @@ namespace Dewstone.Compute.Geometry;
 /// </remarks>
 public sealed class ReefShape
 {
-    private readonly int[] allOpenings;
-    private readonly int[] allKeep;
+    private readonly Lazy<ShapeCubes> cubes;
 
     internal ReefShape(OuterBody body, PartTable openings, PartTable keep, double blendMetres, Size3 box, IReadOnlyList<ShapeOpening> named)
     {
@@ -25,8 +24,7 @@ public sealed class ReefShape
         BlendMetres = blendMetres;
         Box = box;
         Named = named;
-        allOpenings = [.. Enumerable.Range(0, openings.Count)];
-        allKeep = [.. Enumerable.Range(0, keep.Count)];
+        cubes = new Lazy<ShapeCubes>(() => new ShapeCubes(this));
     }
 
     /// <summary>Outer box, metres; the solid lies inside it.</summary>
@@ -53,7 +51,7 @@ public sealed class ReefShape
     /// <summary>Signed distance to the wanted solid; see the remarks of the type for what is exact.</summary>
     /// <param name="point">Metres, unit frame.</param>
     /// <returns>Metres, negative in the solid.</returns>
-    public double SignedDistance(Point3 point) => Value(point.X, point.Y, point.Z, allOpenings, allKeep);
+    public double SignedDistance(Point3 point) => cubes.Value.Distance(point.X, point.Y, point.Z);
 
     /// <summary>Signed distance at many points.</summary>
     /// <param name="points">Metres, unit frame.</param>

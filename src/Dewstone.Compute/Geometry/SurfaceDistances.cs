@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
@@ -40,15 +41,48 @@ public static class SurfaceDistances
         {
             for (int y = 0; y < grid.Ny; y++)
             {
-                for (int x = 0; x < grid.Nx; x++)
+                Span<float> row = distances.AsSpan((z * grid.Ny + y) * grid.Nx, grid.Nx);
+                int x = 0;
+                while (x < grid.Nx)
                 {
-                    distances[(z * grid.Ny + y) * grid.Nx + x] = IsPassed(target, x - 1, y - 1, z - 1)
+                    int plain = PlainCells(target, x - 1, y - 1, z - 1);
+                    if (plain > 0)
+                    {
+                        row.Slice(x, plain).Fill(Share(target, x - 1, y - 1, z - 1) > 0f ? beyond : -beyond);
+                        x += plain;
+                        continue;
+                    }
+
+                    row[x] = IsPassed(target, x - 1, y - 1, z - 1)
                         ? -(float)shape.SignedDistance(placement.ToUnit(grid.Centre(x, y, z)))
                         : Share(target, x - 1, y - 1, z - 1) > 0f ? beyond : -beyond;
+                    x++;
                 }
             }
         });
         return (grid, distances);
+    }
+
+    // Four cells at once that the surface does not pass and that are all wanted or all not, as most are; none where it has to be looked at more closely.
+    private static int PlainCells(TargetField target, int x, int y, int z)
+    {
+        const int Together = 4;
+        CellGrid grid = target.Grid;
+        if (x < 1 || y < 1 || z < 1 || x + Together >= grid.Nx || y + 1 >= grid.Ny || z + 1 >= grid.Nz)
+        {
+            return 0;
+        }
+
+        ReadOnlySpan<float> share = target.Fraction;
+        int at = (z * grid.Ny + y) * grid.Nx + x, plane = grid.Nx * grid.Ny;
+        Vector128<float> own = Vector128.Create(share[at]);
+        return (share[at] == 0f || share[at] == 1f)
+            && Vector128.EqualsAll(At(share, at - 1), own) && Vector128.EqualsAll(At(share, at), own) && Vector128.EqualsAll(At(share, at + 1), own)
+            && Vector128.EqualsAll(At(share, at - grid.Nx), own) && Vector128.EqualsAll(At(share, at + grid.Nx), own)
+            && Vector128.EqualsAll(At(share, at - plane), own) && Vector128.EqualsAll(At(share, at + plane), own)
+            ? Together : 0;
+
+        static Vector128<float> At(ReadOnlySpan<float> share, int first) => Vector128.Create(share.Slice(first, Together));
     }
 
     private static bool IsPassed(TargetField target, int x, int y, int z)

@@ -60,7 +60,7 @@ public static class ManifestEmitter
             {
                 json.WriteString("path", file.RelativePath);
                 json.WriteNumber("bytes", file.Bytes.Length);
-                json.WriteString("sha256", Sha256Text.Of(file.Bytes.Span));
+                json.WriteString("sha256", file.Sha256);
             });
             json.Object("placement", () => PlacementJson.Write(json, job.Placement));
             json.Object("registration", () => RegistrationJson.Write(json, job.Registration));

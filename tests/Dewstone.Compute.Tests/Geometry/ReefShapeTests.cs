@@ -39,6 +39,22 @@ public sealed class ReefShapeTests
     public void Distance_to_a_plain_cube_is_exact(double x, double y, double z, double expected) =>
         Assert.Equal(expected, Shape(Plain(1.0, 1.0, 1.0)).SignedDistance(new Point3(x, y, z)), 1e-12);
 
+    // Asking only the parts near a point must change no bit: held to the same solid asked with all its parts, near and far, inside and out.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Distance_has_the_bits_of_that_from_all_parts(bool block)
+    {
+        ReefUnit unit = block ? WrackBlock : Mixed;
+        ReefShape shape = Shape(unit);
+        int[] openings = [.. Enumerable.Range(0, shape.Openings.Count)], keep = [.. Enumerable.Range(0, shape.Keep.Count)];
+        for (uint i = 0; i < 20_000; i++)
+        {
+            Point3 p = At(i, unit.OuterBox);
+            Assert.Equal(BitConverter.DoubleToInt64Bits(shape.Value(p.X, p.Y, p.Z, openings, keep)), BitConverter.DoubleToInt64Bits(shape.SignedDistance(p)));
+        }
+    }
+
     // The corner of a box rounded by 0.1: along the diagonal the surface lies at 0.1 from the core's corner.
     [Fact]
     public void Distance_to_a_rounded_corner_is_that_to_its_ball()

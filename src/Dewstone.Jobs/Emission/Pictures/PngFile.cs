@@ -36,7 +36,7 @@ internal static class PngFile
     private static ReadOnlySpan<byte> Packed(Canvas canvas)
     {
         MemoryStream packed = new();
-        using (ZLibStream stream = new(packed, new ZLibCompressionOptions { CompressionLevel = 2 }, leaveOpen: true))
+        using (ZLibStream stream = new(packed, new ZLibCompressionOptions { CompressionLevel = 1 }, leaveOpen: true))
         {
             byte[] row = new byte[1 + 3 * canvas.Width];
             for (int y = 0; y < canvas.Height; y++)

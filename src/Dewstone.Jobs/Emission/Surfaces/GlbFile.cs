@@ -1,8 +1,6 @@
+using System.Buffers.Binary;
 using System.Numerics;
 using System.Runtime.InteropServices;
-using SharpGLTF.Memory;
-using SharpGLTF.Schema2;
-using SharpGLTF.Validation;
 using SixLabors.ImageSharp.PixelFormats;
 
 namespace Dewstone.Jobs.Emission.Surfaces;
@@ -10,7 +8,7 @@ namespace Dewstone.Jobs.Emission.Surfaces;
 /// <summary>
 /// Writes the predicted surface as binary glTF 2.0: metres, y up (unit x, z, minus y), the deviation as vertex colour and, in mm, as
 /// <c>_DEVIATION_MM</c>, the water/cement behind the surface as <c>_WATER_CEMENT</c>. Corners are written once; the triangles come in runs
-/// that number their corners in 16 bits.
+/// that number their corners in 16 bits. Laid out by the glTF 2.0 specification, section 4.4 (from memory), straight into the file's bytes.
 /// </summary>
 internal static class GlbFile
 {
@@ -20,108 +18,131 @@ internal static class GlbFile
     /// <summary>Attribute of the water/cement.</summary>
     public const string WaterCement = "_WATER_CEMENT";
 
+    private const int HeaderBytes = 12, ChunkHeaderBytes = 8;
+
+    private static readonly GlbAttribute[] All =
+    [
+        new("POSITION", "VEC3", GlbText.Float, 12),
+        new("NORMAL", "VEC3", GlbText.Float, 12),
+        new("COLOR_0", "VEC4", GlbText.Byte, 4),
+        new(Deviation, "SCALAR", GlbText.Float, 4),
+        new(WaterCement, "SCALAR", GlbText.Float, 4),
+    ];
+
     /// <summary>Writes.</summary>
     /// <param name="predicted">The surface; without triangles the scene is empty, since glTF knows no mesh without.</param>
     /// <param name="generator">Program and version.</param>
     /// <returns>The file's content.</returns>
     public static ReadOnlyMemory<byte> Write(PredictedSurface predicted, string generator)
     {
-        ModelRoot model = ModelRoot.CreateModel();
-        model.Asset.Generator = generator;
-        model.Asset.Copyright = null;
-        Scene scene = model.UseScene("unit");
-        if (predicted.Surface.Triangles.Length > 0)
+        int corners = predicted.Surface.Corners;
+        int[] triangles = predicted.Surface.Triangles;
+        IReadOnlyList<GlbRun> runs = GlbRun.Of(triangles);
+        ReadOnlySpan<Vector3> positions = MemoryMarshal.Cast<float, Vector3>(predicted.Surface.Positions);
+        GlbAttribute[] attributes = predicted.WaterCement.Length == 0 ? All[..^1] : All;
+        (float[] Low, float[] High)[] bounds = new (float[], float[])[runs.Count];
+        for (int run = 0; run < bounds.Length; run++)
         {
-            AddMesh(model, scene, predicted);
+            bounds[run] = Bounds(positions.Slice(runs[run].FirstCorner, runs[run].Corners));
         }
 
-        return model.WriteGLB(new WriteSettings { MergeBuffers = true, Validation = ValidationMode.Skip });
-    }
-
-    private static void AddMesh(ModelRoot model, Scene scene, PredictedSurface predicted)
-    {
-        Material material = model.CreateMaterial("deviation");
-        material.InitializePBRMetallicRoughness();
-        material.FindChannel("MetallicRoughness")!.Value.SetFactor("MetallicFactor", 0f);
-        Mesh mesh = model.CreateMesh("predicted surface");
-        scene.CreateNode("predicted").Mesh = mesh;
-        float[] positions = predicted.Surface.Positions;
-        (string Name, BufferView View, AttributeFormat Format)[] attributes =
-        [
-            Vertices(model, "POSITION", Upright(MemoryMarshal.Cast<float, Vector3>(positions)), AttributeFormat.Float3),
-            Vertices(model, "NORMAL", Upright(predicted.Normals), AttributeFormat.Float3),
-            Vertices(model, "COLOR_0", Colours(predicted.DeviationMillimetres), new AttributeFormat(DimensionType.VEC4, EncodingType.UNSIGNED_BYTE, true)),
-            Vertices(model, Deviation, predicted.DeviationMillimetres, AttributeFormat.Float1),
-            .. predicted.WaterCement.Length == 0
-                ? Array.Empty<(string, BufferView, AttributeFormat)>()
-                : [Vertices(model, WaterCement, predicted.WaterCement, AttributeFormat.Float1)],
-        ];
-        foreach (GlbRun run in GlbRun.Of(predicted.Surface.Triangles))
+        byte[] text = GlbText.Of(generator, corners, attributes, runs, bounds);
+        int textBytes = Words(text.Length), binaryBytes = runs.Count == 0 ? 0 : attributes.Sum(attribute => attribute.Bytes * corners) + runs.Sum(run => Words(run.NumberBytes));
+        byte[] file = new byte[HeaderBytes + ChunkHeaderBytes + textBytes + (runs.Count == 0 ? 0 : ChunkHeaderBytes + binaryBytes)];
+        "glTF"u8.CopyTo(file);
+        BinaryPrimitives.WriteInt32LittleEndian(file.AsSpan(4), 2);
+        BinaryPrimitives.WriteInt32LittleEndian(file.AsSpan(8), file.Length);
+        Span<byte> room = Chunk(file.AsSpan(HeaderBytes), textBytes, "JSON"u8);
+        room[..textBytes].Fill((byte)' ');
+        text.CopyTo(room);
+        if (runs.Count == 0)
         {
-            MeshPrimitive primitive = mesh.CreatePrimitive();
-            primitive.Material = material;
-            foreach ((string name, BufferView view, AttributeFormat format) in attributes)
-            {
-                Accessor accessor = model.CreateAccessor(name);
-                accessor.SetVertexData(view, run.FirstCorner * format.ByteSize, run.Corners, format);
-                primitive.SetVertexAccessor(name, accessor);
-            }
-
-            byte[] numbers = Numbers(predicted.Surface.Triangles.AsSpan(3 * run.FirstTriangle, 3 * run.Triangles), run);
-            Accessor indices = model.CreateAccessor("triangles");
-            indices.SetIndexData(
-                model.UseBufferView(numbers, 0, null, 0, BufferMode.ELEMENT_ARRAY_BUFFER), 0, 3 * run.Triangles,
-                run.IsShort ? IndexEncodingType.UNSIGNED_SHORT : IndexEncodingType.UNSIGNED_INT);
-            primitive.SetIndexAccessor(indices);
+            return file;
         }
+
+        room = Chunk(room[textBytes..], binaryBytes, "BIN\0"u8);
+        room = Upright(positions, room);
+        room = Upright(predicted.Normals, room);
+        room = Colours(predicted.DeviationMillimetres, room);
+        room = Put(MemoryMarshal.AsBytes(predicted.DeviationMillimetres.AsSpan()), room);
+        room = Put(MemoryMarshal.AsBytes(predicted.WaterCement.AsSpan()), room);
+        foreach (GlbRun run in runs)
+        {
+            Numbers(triangles.AsSpan(3 * run.FirstTriangle, 3 * run.Triangles), run, room);
+            room = room[Words(run.NumberBytes)..];
+        }
+
+        return file;
     }
 
-    private static (string Name, BufferView View, AttributeFormat Format) Vertices<T>(ModelRoot model, string name, T[] values, AttributeFormat format)
-        where T : unmanaged
+    private static int Words(int bytes) => (bytes + 3) / 4 * 4;
+
+    private static Span<byte> Chunk(Span<byte> to, int bytes, ReadOnlySpan<byte> type)
     {
-        byte[] bytes = MemoryMarshal.AsBytes(values.AsSpan()).ToArray();
-        return (name, model.UseBufferView(bytes, 0, null, format.ByteSize, BufferMode.ARRAY_BUFFER), format);
+        BinaryPrimitives.WriteInt32LittleEndian(to, bytes);
+        type.CopyTo(to[4..]);
+        return to[ChunkHeaderBytes..];
     }
 
-    private static Vector3[] Upright(ReadOnlySpan<Vector3> unit)
+    // Each writes at the beginning of the room and tells what is left of it.
+    private static Span<byte> Put(ReadOnlySpan<byte> bytes, Span<byte> room)
     {
-        var turned = new Vector3[unit.Length];
+        bytes.CopyTo(room);
+        return room[bytes.Length..];
+    }
+
+    private static Span<byte> Upright(ReadOnlySpan<Vector3> unit, Span<byte> room)
+    {
+        Span<Vector3> turned = MemoryMarshal.Cast<byte, Vector3>(room)[..unit.Length];
         for (int i = 0; i < turned.Length; i++)
         {
             turned[i] = new Vector3(unit[i].X, unit[i].Z, -unit[i].Y);
         }
 
-        return turned;
+        return room[(12 * unit.Length)..];
     }
 
-    private static Rgba32[] Colours(float[] millimetres)
+    private static Span<byte> Colours(float[] millimetres, Span<byte> room)
     {
-        var colours = new Rgba32[millimetres.Length];
+        Span<Rgba32> colours = MemoryMarshal.Cast<byte, Rgba32>(room)[..millimetres.Length];
         for (int i = 0; i < colours.Length; i++)
         {
             colours[i] = DeviationTones.LinearOf(millimetres[i]);
         }
 
-        return colours;
+        return room[(4 * millimetres.Length)..];
     }
 
-    private static byte[] Numbers(ReadOnlySpan<int> triangles, GlbRun run)
+    // Of corners of the unit frame, as they lie once upright.
+    private static (float[] Low, float[] High) Bounds(ReadOnlySpan<Vector3> corners)
     {
-        byte[] bytes = new byte[triangles.Length * (run.IsShort ? sizeof(ushort) : sizeof(uint))];
-        Span<ushort> narrow = MemoryMarshal.Cast<byte, ushort>(bytes.AsSpan());
-        Span<uint> wide = MemoryMarshal.Cast<byte, uint>(bytes.AsSpan());
-        for (int i = 0; i < triangles.Length; i++)
+        Vector3 low = corners[0], high = corners[0];
+        foreach (Vector3 corner in corners)
         {
-            if (run.IsShort)
-            {
-                narrow[i] = (ushort)(triangles[i] - run.FirstCorner);
-            }
-            else
-            {
-                wide[i] = (uint)(triangles[i] - run.FirstCorner);
-            }
+            low = Vector3.Min(low, corner);
+            high = Vector3.Max(high, corner);
         }
 
-        return bytes;
+        return ([low.X, low.Z, -high.Y], [high.X, high.Z, -low.Y]);
+    }
+
+    private static void Numbers(ReadOnlySpan<int> triangles, GlbRun run, Span<byte> to)
+    {
+        if (!run.IsShort)
+        {
+            Span<int> wide = MemoryMarshal.Cast<byte, int>(to);
+            for (int i = 0; i < triangles.Length; i++)
+            {
+                wide[i] = triangles[i] - run.FirstCorner;
+            }
+
+            return;
+        }
+
+        Span<ushort> narrow = MemoryMarshal.Cast<byte, ushort>(to);
+        for (int i = 0; i < triangles.Length; i++)
+        {
+            narrow[i] = (ushort)(triangles[i] - run.FirstCorner);
+        }
     }
 }

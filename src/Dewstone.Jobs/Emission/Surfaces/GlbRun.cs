@@ -13,6 +13,9 @@ internal readonly record struct GlbRun(int FirstTriangle, int Triangles, int Fir
     /// <summary>Whether its corners fit in 16 bits; a single triangle may lie across more.</summary>
     public bool IsShort => Corners <= MostCorners;
 
+    /// <summary>Bytes of its corner numbers.</summary>
+    public int NumberBytes => 3 * Triangles * (IsShort ? sizeof(ushort) : sizeof(uint));
+
     /// <summary>Cuts triangles into runs, each as long as it can be.</summary>
     /// <param name="triangles">Three corner numbers a triangle.</param>
     /// <returns>The runs in order, which hold every triangle once.</returns>

@@ -13,8 +13,12 @@ internal sealed class Canvas
     {
         Width = width;
         Height = height;
-        Pixels = new Rgb24[width * height];
-        Array.Fill(Pixels, Ink.Paper);
+        Pixels = GC.AllocateUninitializedArray<Rgb24>(width * height);
+        Pixels.AsSpan(0, width).Fill(Ink.Paper);
+        for (int y = 1; y < height; y++)
+        {
+            Pixels.AsSpan(0, width).CopyTo(Pixels.AsSpan(y * width));
+        }
     }
 
     /// <summary>Pixels across.</summary>
@@ -148,13 +152,25 @@ internal sealed class Canvas
     {
         int left = (int)MathF.Floor(x - outer - 1f), right = (int)MathF.Ceiling(x + outer + 1f);
         int top = (int)MathF.Floor(y - outer - 1f), bottom = (int)MathF.Ceiling(y + outer + 1f);
+        // Squares of the distances between which a pixel is covered all over, and beyond which it is not touched.
+        float allFrom = inner > 0f ? (inner + 0.5f) * (inner + 0.5f) : 0f, allTo = outer > 0.5f ? (outer - 0.5f) * (outer - 0.5f) : -1f, none = (outer + 0.5f) * (outer + 0.5f);
         for (int j = top; j < bottom; j++)
         {
             for (int i = left; i < right; i++)
             {
-                float ex = i + 0.5f - x, ey = j + 0.5f - y;
-                float distance = MathF.Sqrt(ex * ex + ey * ey);
-                float inside = Math.Clamp(outer + 0.5f - distance, 0f, 1f);
+                float ex = i + 0.5f - x, ey = j + 0.5f - y, square = ex * ex + ey * ey;
+                if (square >= none)
+                {
+                    continue;
+                }
+
+                if (square >= allFrom && square <= allTo)
+                {
+                    Touch(i, j, ink, cover);
+                    continue;
+                }
+
+                float distance = MathF.Sqrt(square), inside = Math.Clamp(outer + 0.5f - distance, 0f, 1f);
                 if (inner > 0f)
                 {
                     inside = Math.Min(inside, Math.Clamp(distance - inner + 0.5f, 0f, 1f));

@@ -7,7 +7,7 @@ namespace Dewstone.Jobs.Emission.Pictures.Plates;
 /// <summary>Paints what a plane cuts: solid, deviation from the wanted solid, and the wanted outline.</summary>
 internal static class CutPainter
 {
-    /// <summary>Tones a cut pixel by pixel.</summary>
+    /// <summary>Tones a cut on bare paper, pixel by pixel.</summary>
     /// <param name="canvas">The sheet.</param>
     /// <param name="map">Where the cut lies on it.</param>
     /// <param name="cut">The cut.</param>
@@ -23,27 +23,45 @@ internal static class CutPainter
         float builtRow = map.Y(builtTo);
         int[] firstPixel = FirstPixels(cut.Width, map.Width, perX);
         Square[] squares = Squares(cut, elsewhere);
+        (Rgb24 Plain, Rgb24 Hatched)[] built = Tones(true), toCome = Tones(false);
         for (int j = 0; j < height; j++)
         {
             float v = Math.Clamp((height - j - 0.5f) * perY - 0.5f, 0f, cut.Height - 1.001f);
             int row = (int)v;
-            Strip strip = new(canvas, left, top + j, v - row, perX, top + j + 0.5f > builtRow, hatch);
+            bool isBuilt = top + j + 0.5f > builtRow;
+            Strip strip = new(canvas, left, top + j, v - row, perX, isBuilt, hatch);
             for (int x = 0; x < cut.Width - 1; x++)
             {
-                int at = row * cut.Width + x;
-                switch (squares[at])
+                int at = row * cut.Width + x, first = firstPixel[x];
+                Square square = squares[at];
+                if (square == Square.Mixed)
                 {
-                    case Square.Empty:
-                        break;
-                    case Square.Full:
-                        strip.Paint(firstPixel[x], firstPixel[x + 1]);
-                        break;
-                    default:
-                        strip.Paint(firstPixel[x], firstPixel[x + 1], cut, elsewhere, at, x);
-                        break;
+                    strip.Paint(first, firstPixel[x + 1], cut, elsewhere, at, x);
+                }
+                else if (square != Square.Empty)
+                {
+                    for (; x < cut.Width - 2 && squares[at + 1] == square; at++)
+                    {
+                        x++;
+                    }
+
+                    strip.Paint(first, firstPixel[x + 1], (isBuilt ? built : toCome)[(int)square]);
                 }
             }
         }
+    }
+
+    // Of squares that are one thing all over: as they are between the lines of the hatching, and on them.
+    private static (Rgb24 Plain, Rgb24 Hatched)[] Tones(bool built)
+    {
+        (Rgb24, Rgb24)[] tones = new (Rgb24, Rgb24)[(int)Square.Mixed];
+        for (int square = 0; square < tones.Length; square++)
+        {
+            float solid = (square & (int)Square.Solid) != 0 ? 1f : 0f, wanted = (square & (int)Square.Wanted) != 0 ? 1f : 0f, light = (square & (int)Square.Light) != 0 ? 1f : 0f;
+            tones[square] = (Blend(Ink.Paper, solid, wanted, light, built, hatched: false), Blend(Ink.Paper, solid, wanted, light, built, hatched: true));
+        }
+
+        return tones;
     }
 
     /// <summary>Draws the outline of the wanted solid.</summary>
@@ -75,7 +93,7 @@ internal static class CutPainter
         return first;
     }
 
-    // Most of a cut is empty or plain solid, and is then painted without looking at each pixel.
+    // Most of a cut is plain, and is then painted without looking at the levels of each pixel.
     private static Square[] Squares(CutFields cut, float[]? elsewhere)
     {
         Square[] squares = new Square[cut.Width * cut.Height];
@@ -86,7 +104,8 @@ internal static class CutPainter
                 int at = y * cut.Width + x;
                 int solid = Inside(cut.Solid, at, cut.Width), wanted = Inside(cut.Target, at, cut.Width);
                 int light = elsewhere is null ? 0 : Inside(elsewhere, at, cut.Width);
-                squares[at] = solid + wanted + light == 0 ? Square.Empty : solid == 4 && wanted == 4 ? Square.Full : Square.Mixed;
+                squares[at] = solid % 4 != 0 || wanted % 4 != 0 || (light % 4 != 0 && solid == 0) ? Square.Mixed
+                    : (solid > 0 ? Square.Solid : Square.Empty) | (wanted > 0 ? Square.Wanted : Square.Empty) | (light > 0 && solid == 0 ? Square.Light : Square.Empty);
             }
         }
 
@@ -96,11 +115,14 @@ internal static class CutPainter
     private static int Inside(float[] level, int at, int stride) =>
         (level[at] > 0f ? 1 : 0) + (level[at + 1] > 0f ? 1 : 0) + (level[at + stride] > 0f ? 1 : 0) + (level[at + stride + 1] > 0f ? 1 : 0);
 
+    [Flags]
     private enum Square : byte
     {
-        Empty,
-        Full,
-        Mixed,
+        Empty = 0,
+        Solid = 1,
+        Wanted = 2,
+        Light = 4,
+        Mixed = 8,
     }
 
     /// <summary>A row of pixels within a row of cells.</summary>
@@ -108,7 +130,19 @@ internal static class CutPainter
     {
         private readonly int start = row * canvas.Width + left;
 
-        public void Paint(int from, int to) => canvas.Pixels.AsSpan(start + from, to - from).Fill(built ? Ink.Solid : Ink.SolidElsewhere);
+        public void Paint(int from, int to, (Rgb24 Plain, Rgb24 Hatched) tone)
+        {
+            if (tone.Plain == tone.Hatched)
+            {
+                canvas.Pixels.AsSpan(start + from, to - from).Fill(tone.Plain);
+                return;
+            }
+
+            for (int i = from; i < to; i++)
+            {
+                canvas.Pixels[start + i] = IsHatched(i) ? tone.Hatched : tone.Plain;
+            }
+        }
 
         [MethodImpl(MethodImplOptions.AggressiveOptimization)]
         public void Paint(int from, int to, CutFields cut, float[]? elsewhere, int at, int x)
@@ -119,10 +153,11 @@ internal static class CutPainter
                 float solid = Cover(cut.Solid, at, cut.Width, tu, tv, perX);
                 float wanted = Cover(cut.Target, at, cut.Width, tu, tv, perX);
                 float light = elsewhere is null ? 0f : Cover(elsewhere, at, cut.Width, tu, tv, perX);
-                bool hatched = (left + i + row) % hatch < Math.Max(2, hatch / 3);
-                canvas.Pixels[start + i] = Blend(canvas.Pixels[start + i], solid, wanted, light, built, hatched);
+                canvas.Pixels[start + i] = Blend(Ink.Paper, solid, wanted, light, built, IsHatched(i));
             }
         }
+
+        private bool IsHatched(int pixel) => (left + pixel + row) % hatch < Math.Max(2, hatch / 3);
     }
 
     private static Rgb24 Blend(Rgb24 paper, float solid, float wanted, float light, bool built, bool hatched)

@@ -25,8 +25,8 @@ internal sealed class PlateSubject
         Size3 box = Boxes[0].Placement.TurnedBox;
         SectionX = corner.X + box.X / 2.0;
         SectionY = corner.Y + box.Y / 2.0;
-        CutAlongX = CutFields.AcrossY(surface, job.Target, SectionY);
-        CutAlongY = CutFields.AcrossX(surface, job.Target, SectionX);
+        TonesAlongX = new SectionTones(CutFields.AcrossY(surface, job.Target, SectionY), Layout.AlongX);
+        TonesAlongY = new SectionTones(CutFields.AcrossX(surface, job.Target, SectionX), Layout.AlongY);
         LargestMillilitres = job.Doses.CentiMillilitres.Max() / 100.0;
         stations = Stations.Over(job.Description.Printer);
         needles = HeadNeedles.Of(job.Description.Printer, job.Description.Needles);
@@ -51,10 +51,10 @@ internal sealed class PlateSubject
     public double SectionY { get; }
 
     /// <summary>Section A, along x.</summary>
-    public CutFields CutAlongX { get; }
+    public SectionTones TonesAlongX { get; }
 
     /// <summary>Section B, along y.</summary>
-    public CutFields CutAlongY { get; }
+    public SectionTones TonesAlongY { get; }
 
     /// <summary>Largest dose of the job, mL; 0 when there is none.</summary>
     public double LargestMillilitres { get; }

@@ -12,18 +12,17 @@ internal static class SectionDrawing
     /// <param name="layer">Layer, from 0.</param>
     public static void Draw(Canvas canvas, PlateSubject subject, int layer)
     {
-        One(canvas, subject, layer, subject.Layout.AlongX, subject.CutAlongX, "A-A", $"along x at y = {subject.SectionY * 1000.0:0} mm");
-        One(canvas, subject, layer, subject.Layout.AlongY, subject.CutAlongY, "B-B", $"along y at x = {subject.SectionX * 1000.0:0} mm");
+        One(canvas, subject, layer, subject.Layout.AlongX, subject.TonesAlongX, "A-A", $"along x at y = {subject.SectionY * 1000.0:0} mm");
+        One(canvas, subject, layer, subject.Layout.AlongY, subject.TonesAlongY, "B-B", $"along y at x = {subject.SectionX * 1000.0:0} mm");
     }
 
-    private static void One(Canvas canvas, PlateSubject subject, int layer, SheetMap map, CutFields cut, string name, string where)
+    private static void One(Canvas canvas, PlateSubject subject, int layer, SheetMap map, SectionTones tones, string name, string where)
     {
         Lattice lattice = subject.Job.Lattice;
         Lettering.Plain.Write(canvas, name, map.Left, map.Top - 8f, Ink.Line);
         Lettering.Small.Write(canvas, where, map.Left + Lettering.Plain.Length(name) + 12f, map.Top - 8f, Ink.Quiet);
         double top = (layer + 1) * lattice.LayerMetres, foot = layer * lattice.LayerMetres;
-        CutPainter.Tone(canvas, map, cut, null, top, 5);
-        CutPainter.Outline(canvas, map, cut, 1.1f);
+        tones.Lay(canvas, map.Y(top));
         for (int k = 1; k < lattice.Layers; k++)
         {
             float y = map.Y(k * lattice.LayerMetres);

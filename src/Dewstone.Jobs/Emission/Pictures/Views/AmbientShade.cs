@@ -1,5 +1,7 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
+using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Pictures.Views;
 
@@ -12,20 +14,20 @@ internal sealed class AmbientShade
     private readonly int nx;
     private readonly int ny;
     private readonly int nz;
-    private readonly float[] near;
-    private readonly float[] middle;
-    private readonly float[] far;
+    private readonly SampledField near;
+    private readonly SampledField middle;
+    private readonly SampledField far;
 
     /// <summary>Shade from bricks.</summary>
     /// <param name="bricks">The bricks of a body.</param>
-    public AmbientShade(Bricks bricks)
+    /// <param name="parallelism">Threads; the result does not depend on them.</param>
+    public AmbientShade(Bricks bricks, Parallelism parallelism)
     {
         nx = bricks.Nx;
         ny = bricks.Ny;
         nz = bricks.Nz;
-        near = Blurred(bricks.Fill, 1);
-        middle = Blurred(Blurred(near, 2), 1);
-        far = Blurred(Blurred(middle, 3), 2);
+        float[] close = Blurred(bricks.Fill, 1), mid = Blurred(Blurred(close, 2), 1), wide = Blurred(Blurred(mid, 3), 2);
+        (near, middle, far) = (InTheOpen(close, parallelism), InTheOpen(mid, parallelism), InTheOpen(wide, parallelism));
     }
 
     /// <summary>Openness of a place.</summary>
@@ -36,35 +38,27 @@ internal sealed class AmbientShade
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public float Open(Vector3 cell, Vector3 normal)
     {
-        Vector3 brick = cell / Bricks.Side - new Vector3(0.5f);
-        float close = Read(near, brick + 1.1f * normal);
-        float mid = Read(middle, brick + 3.2f * normal);
-        float wide = Read(far, brick + 7f * normal);
+        Vector3 brick = cell / Bricks.Side + new Vector3(0.5f);
+        float close = near.At((brick + 1.1f * normal).AsVector128());
+        float mid = middle.At((brick + 3.2f * normal).AsVector128());
+        float wide = far.At((brick + 7f * normal).AsVector128());
         return Math.Max(0f, 1f - 0.45f * close) * Math.Max(0f, 1f - 0.85f * mid) * Math.Max(0f, 1f - 0.8f * wide);
     }
 
-    private float Read(float[] field, Vector3 p)
+    // With empty bricks all around.
+    private SampledField InTheOpen(float[] field, Parallelism parallelism)
     {
-        int x = (int)MathF.Floor(p.X), y = (int)MathF.Floor(p.Y), z = (int)MathF.Floor(p.Z);
-        if (x < -1 || y < -1 || z < -1 || x >= nx || y >= ny || z >= nz)
+        float[] wider = new float[(nx + 2) * (ny + 2) * (nz + 2)];
+        for (int z = 0; z < nz; z++)
         {
-            return 0f;
+            for (int y = 0; y < ny; y++)
+            {
+                field.AsSpan((z * ny + y) * nx, nx).CopyTo(wider.AsSpan(((z + 1) * (ny + 2) + y + 1) * (nx + 2) + 1));
+            }
         }
 
-        float tx = p.X - x, ty = p.Y - y, tz = p.Z - z;
-        float low = Row(field, x, y, z, tx, ty), high = Row(field, x, y, z + 1, tx, ty);
-        return low + tz * (high - low);
+        return new SampledField(wider, nx + 2, ny + 2, nz + 2, parallelism);
     }
-
-    private float Row(float[] field, int x, int y, int z, float tx, float ty)
-    {
-        float a = Cell(field, x, y, z), b = Cell(field, x + 1, y, z), c = Cell(field, x, y + 1, z), d = Cell(field, x + 1, y + 1, z);
-        float front = a + tx * (b - a), back = c + tx * (d - c);
-        return front + ty * (back - front);
-    }
-
-    private float Cell(float[] field, int x, int y, int z) =>
-        (uint)x < (uint)nx && (uint)y < (uint)ny && (uint)z < (uint)nz ? field[(z * ny + y) * nx + x] : 0f;
 
     private float[] Blurred(float[] field, int reach) => Along(Along(Along(field, 1, nx, reach), nx, ny, reach), nx * ny, nz, reach);
 
@@ -73,24 +67,22 @@ internal sealed class AmbientShade
     {
         float[] blurred = new float[field.Length];
         float share = 1f / (2 * reach + 1);
-        for (int start = 0; start < field.Length; start++)
+        for (int block = 0; block < field.Length; block += stride * count)
         {
-            if (start / stride % count != 0)
+            for (int start = block; start < block + stride; start++)
             {
-                continue;
-            }
+                float sum = 0f;
+                for (int i = 0; i < Math.Min(reach, count); i++)
+                {
+                    sum += field[start + i * stride];
+                }
 
-            float sum = 0f;
-            for (int i = 0; i < Math.Min(reach, count); i++)
-            {
-                sum += field[start + i * stride];
-            }
-
-            for (int i = 0; i < count; i++)
-            {
-                sum += i + reach < count ? field[start + (i + reach) * stride] : 0f;
-                blurred[start + i * stride] = sum * share;
-                sum -= i - reach >= 0 ? field[start + (i - reach) * stride] : 0f;
+                for (int i = 0; i < count; i++)
+                {
+                    sum += i + reach < count ? field[start + (i + reach) * stride] : 0f;
+                    blurred[start + i * stride] = sum * share;
+                    sum -= i - reach >= 0 ? field[start + (i - reach) * stride] : 0f;
+                }
             }
         }
 

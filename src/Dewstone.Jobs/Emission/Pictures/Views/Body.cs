@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 
@@ -14,15 +15,17 @@ internal sealed class Body
     // Cells between two looks at the level near the body; its features are never thinner than a few cells.
     private const float Step = 0.9f;
 
-    private static readonly Vector3[] Corners = [new(1f, 1f, 1f), new(1f, -1f, -1f), new(-1f, 1f, -1f), new(-1f, -1f, 1f)];
+    // A level as low as this is that of all eight cells around, which are then a cell or more away from the body: twice the step does not lead past it.
+    private const float Outermost = -0.999f;
 
     private readonly float[] level;
+    private readonly SampledField field;
     private readonly CellGrid grid;
     private readonly Bricks bricks;
     private readonly AmbientShade shade;
     private readonly Vector3 toCells;
-    private readonly Vector3 last;
-    private readonly Vector3 beyond;
+    private readonly Vector128<float> last;
+    private readonly Vector128<float> beyond;
 
     /// <summary>A body.</summary>
     /// <param name="level">Level field, positive inside; index order of the grid.</param>
@@ -33,10 +36,11 @@ internal sealed class Body
         this.level = level;
         this.grid = grid;
         bricks = Bricks.Of(level, grid, parallelism);
+        field = new SampledField(level, grid.Nx, grid.Ny, grid.Nz, parallelism);
         toCells = new Vector3(1f, 1f, (float)(grid.CellMetres / grid.CellHeightMetres));
-        last = new Vector3(grid.Nx - 1.001f, grid.Ny - 1.001f, grid.Nz - 1.001f);
-        beyond = new Vector3(grid.Nx - 0.5f, grid.Ny - 0.5f, grid.Nz - 0.5f);
-        shade = new AmbientShade(bricks);
+        last = new Vector3(grid.Nx - 1.001f, grid.Ny - 1.001f, grid.Nz - 1.001f).AsVector128();
+        beyond = new Vector3(grid.Nx - 0.5f, grid.Ny - 0.5f, grid.Nz - 0.5f).AsVector128();
+        shade = new AmbientShade(bricks, parallelism);
     }
 
     /// <summary>The cells.</summary>
@@ -59,10 +63,13 @@ internal sealed class Body
         return z / toCells.Z;
     }
 
-    /// <summary>Level at a point, interpolated between the eight nearest cell centres.</summary>
-    /// <param name="point">The point.</param>
-    /// <returns>The level; outside the outermost cell centres that of the nearest place inside.</returns>
-    public float At(Vector3 point) => Sample(Vector3.Clamp(point * toCells - new Vector3(0.5f), Vector3.Zero, last));
+    /// <summary>How far sight lines of a camera may go before they can meet the body.</summary>
+    /// <param name="camera">The camera.</param>
+    /// <param name="foot">What of the body lies below this height does not count, cells.</param>
+    /// <param name="top">Nor what lies above this.</param>
+    /// <returns>The distances.</returns>
+    public Approach From(ViewCamera camera, float foot = float.NegativeInfinity, float top = float.PositiveInfinity) =>
+        new(bricks, Bricks.Side / toCells.Z, camera, foot, top);
 
     /// <summary>Outward normal of the surface through a point; on the top of the bed, up.</summary>
     /// <param name="point">The point.</param>
@@ -78,12 +85,10 @@ internal sealed class Body
 
         // Four corners of a tetrahedron give the slope of a straight field as well as six axis points do.
         const float Reach = 0.8f;
-        Vector3 slope = Vector3.Zero;
-        foreach (Vector3 corner in Corners)
-        {
-            slope -= At(point + Reach * corner) * corner;
-        }
-
+        Vector128<float> middle = (point * toCells - new Vector3(0.5f)).AsVector128(), reach = (Reach * toCells).AsVector128();
+        float all = field.At(middle + reach), east = field.At(middle + reach * Vector128.Create(1f, -1f, -1f, 0f));
+        float north = field.At(middle + reach * Vector128.Create(-1f, 1f, -1f, 0f)), up = field.At(middle + reach * Vector128.Create(-1f, -1f, 1f, 0f));
+        Vector3 slope = new(north + up - all - east, east + up - all - north, east + north - all - up);
         float length = slope.Length();
         return length > 1e-9f ? slope / length : Vector3.UnitZ;
     }
@@ -111,29 +116,31 @@ internal sealed class Body
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public float Meet(Vector3 from, Vector3 direction, float start, float end)
     {
-        Vector3 origin = from * toCells - new Vector3(0.5f), way = direction * toCells;
-        Vector3 inverse = new(Inverse(way.X), Inverse(way.Y), Inverse(way.Z));
+        Vector128<float> origin = (from * toCells - new Vector3(0.5f)).AsVector128(), way = (direction * toCells).AsVector128();
+        Vector128<float> tiny = Vector128.Create(1e-7f);
+        Vector128<float> inverse = Vector128<float>.One / Vector128.ConditionalSelect(Vector128.LessThan(Vector128.Abs(way), tiny), tiny, way);
+        Vector128<int> forward = Vector128.GreaterThan(inverse, Vector128<float>.Zero).AsInt32();
         // The bed reaches half a cell beyond the outermost cell centres; there it is as in them.
-        Vector3 nearer = (new Vector3(-0.5f) - origin) * inverse, farther = (beyond - origin) * inverse;
-        Vector3 enters = Vector3.Min(nearer, farther), leaves = Vector3.Max(nearer, farther);
-        float t = Math.Max(start, Math.Max(enters.X, Math.Max(enters.Y, enters.Z)));
-        float stop = Math.Min(end, Math.Min(leaves.X, Math.Min(leaves.Y, leaves.Z)));
+        Vector128<float> nearer = (Vector128.Create(-0.5f) - origin) * inverse, farther = (beyond - origin) * inverse;
+        float t = Math.Max(start, Largest(Vector128.MinNative(nearer, farther)));
+        float stop = Math.Min(end, Least(Vector128.MaxNative(nearer, farther)));
         float before = t, valueBefore = 0f;
         while (t <= stop)
         {
-            Vector3 p = Vector3.Clamp(origin + t * way, Vector3.Zero, last);
-            int bx = (int)p.X >> 2, by = (int)p.Y >> 2, bz = (int)p.Z >> 2;
-            int free = bricks.Distance[(bz * bricks.Ny + by) * bricks.Nx + bx];
+            Vector128<float> p = Vector128.MinNative(Vector128.MaxNative(origin + t * way, Vector128<float>.Zero), last);
+            Vector128<int> brick = Vector128.ConvertToInt32Native(p) >> 2;
+            int free = bricks.Distance[(brick[2] * bricks.Ny + brick[1]) * bricks.Nx + brick[0]];
             if (free > 0)
             {
-                float leap = Math.Min(Exit(origin.X, inverse.X, bx, free), Math.Min(Exit(origin.Y, inverse.Y, by, free), Exit(origin.Z, inverse.Z, bz, free)));
-                t = Math.Max(leap, t) + 0.02f;
+                // Where the line leaves the block of empty bricks around this one.
+                Vector128<int> bound = brick + Vector128.ConditionalSelect(forward, Vector128.Create(free), Vector128.Create(1 - free));
+                t = Math.Max(Least((Vector128.ConvertToSingle(bound << 2) - origin) * inverse), t) + 0.02f;
                 before = t;
                 valueBefore = 0f;
                 continue;
             }
 
-            float value = Sample(p);
+            float value = field.At(p);
             if (value > 0f)
             {
                 return valueBefore < 0f ? Crossing(origin, way, before, valueBefore, t, value) : t;
@@ -142,45 +149,25 @@ internal sealed class Body
             before = t;
             valueBefore = value;
             // The last look is at the very end, so that bodies followed piece by piece have no gaps between the pieces.
-            t = t < stop ? Math.Min(t + Step, stop) : float.PositiveInfinity;
+            t = t < stop ? Math.Min(value > Outermost ? t + Step : t + 2f * Step, stop) : float.PositiveInfinity;
         }
 
         return float.PositiveInfinity;
     }
 
-    private static float Inverse(float component) => 1f / (MathF.Abs(component) < 1e-7f ? 1e-7f : component);
+    private static float Largest(Vector128<float> three) => Math.Max(three[0], Math.Max(three[1], three[2]));
 
-    // Where the line leaves the block of empty bricks around brick b along one axis.
-    private static float Exit(float origin, float inverse, int b, int free)
-    {
-        int bound = inverse > 0f ? (b + free) * Bricks.Side : (b - free + 1) * Bricks.Side;
-        return (bound - origin) * inverse;
-    }
+    private static float Least(Vector128<float> three) => Math.Min(three[0], Math.Min(three[1], three[2]));
 
-    // Two false positions: the level is nearly straight where it crosses 0.
-    private float Crossing(Vector3 origin, Vector3 way, float outside, float valueOutside, float inside, float valueInside)
+    // False positions, of which two are enough where the level is nearly straight, and a third after a long step.
+    private float Crossing(Vector128<float> origin, Vector128<float> way, float outside, float valueOutside, float inside, float valueInside)
     {
-        float t = outside + (inside - outside) * valueOutside / (valueOutside - valueInside);
-        float value = Sample(Vector3.Clamp(origin + t * way, Vector3.Zero, last));
-        return value > 0f
-            ? outside + (t - outside) * valueOutside / (valueOutside - value)
-            : t + (inside - t) * value / (value - valueInside);
-    }
+        for (int halved = valueOutside > Outermost ? 1 : 0; halved < 2; halved++)
+        {
+            float t = outside + (inside - outside) * valueOutside / (valueOutside - valueInside), value = field.At(origin + t * way);
+            (outside, valueOutside, inside, valueInside) = value > 0f ? (outside, valueOutside, t, value) : (t, value, inside, valueInside);
+        }
 
-    private float Sample(Vector3 p)
-    {
-        int x = (int)p.X, y = (int)p.Y, z = (int)p.Z;
-        float tx = p.X - x, ty = p.Y - y, tz = p.Z - z;
-        int nx = grid.Nx, plane = nx * grid.Ny, at = z * plane + y * nx + x;
-        float[] f = level;
-        float low = Row(f, at, nx, tx, ty), high = Row(f, at + plane, nx, tx, ty);
-        return low + tz * (high - low);
-    }
-
-    private static float Row(float[] f, int at, int nx, float tx, float ty)
-    {
-        float near = f[at] + tx * (f[at + 1] - f[at]);
-        float far = f[at + nx] + tx * (f[at + nx + 1] - f[at + nx]);
-        return near + ty * (far - near);
+        return outside + (inside - outside) * valueOutside / (valueOutside - valueInside);
     }
 }

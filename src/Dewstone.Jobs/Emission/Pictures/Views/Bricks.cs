@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Runtime.Intrinsics;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 
@@ -44,13 +46,24 @@ internal sealed class Bricks
     public static Bricks Of(float[] level, CellGrid grid, Parallelism parallelism)
     {
         Bricks bricks = new((grid.Nx + Side - 1) / Side, (grid.Ny + Side - 1) / Side, (grid.Nz + Side - 1) / Side);
-        Parallel.For(0, bricks.Nz, new ParallelOptions { MaxDegreeOfParallelism = parallelism.Threads }, bz =>
+        // A bit a cell, and a word of none behind each row.
+        int words = grid.Nx / 64 + 2;
+        ulong[] bits = new ulong[words * grid.Ny * grid.Nz];
+        ParallelOptions options = new() { MaxDegreeOfParallelism = parallelism.Threads };
+        Parallel.For(0, grid.Nz, options, z =>
+        {
+            for (int row = z * grid.Ny; row < (z + 1) * grid.Ny; row++)
+            {
+                Mark(level.AsSpan(row * grid.Nx, grid.Nx), bits.AsSpan(row * words, words));
+            }
+        });
+        Parallel.For(0, bricks.Nz, options, bz =>
         {
             for (int by = 0; by < bricks.Ny; by++)
             {
                 for (int bx = 0; bx < bricks.Nx; bx++)
                 {
-                    bricks.Survey(level, grid, bx, by, bz);
+                    bricks.Survey(bits, words, grid, bx, by, bz);
                 }
             }
         });
@@ -59,31 +72,41 @@ internal sealed class Bricks
         return bricks;
     }
 
-    // A brick reaches from its first cell centre to the next brick's, so cells at its far faces count for it too.
-    private void Survey(float[] level, CellGrid grid, int bx, int by, int bz)
+    private static void Mark(ReadOnlySpan<float> level, Span<ulong> bits)
     {
-        int endX = Math.Min((bx + 1) * Side, grid.Nx - 1), endY = Math.Min((by + 1) * Side, grid.Ny - 1), endZ = Math.Min((bz + 1) * Side, grid.Nz - 1);
-        bool any = false;
+        int x = 0;
+        for (; x <= level.Length - 4; x += 4)
+        {
+            ulong inside = Vector128.GreaterThan(Vector128.Create(level.Slice(x, 4)), Vector128<float>.Zero).ExtractMostSignificantBits();
+            bits[x / 64] |= inside << (x % 64);
+        }
+
+        for (; x < level.Length; x++)
+        {
+            bits[x / 64] |= (level[x] > 0f ? 1UL : 0UL) << (x % 64);
+        }
+    }
+
+    // A brick reaches from its first cell centre to the next brick's, so cells at its far faces count for it too.
+    private void Survey(ulong[] bits, int words, CellGrid grid, int bx, int by, int bz)
+    {
+        int endY = Math.Min((by + 1) * Side, grid.Ny - 1), endZ = Math.Min((bz + 1) * Side, grid.Nz - 1);
+        int word = bx * Side / 64, shift = bx * Side % 64;
+        ulong any = 0;
         int inside = 0;
         for (int z = bz * Side; z <= endZ; z++)
         {
             for (int y = by * Side; y <= endY; y++)
             {
-                ReadOnlySpan<float> row = level.AsSpan((z * grid.Ny + y) * grid.Nx + bx * Side, endX - bx * Side + 1);
-                bool own = z < (bz + 1) * Side && y < (by + 1) * Side;
-                for (int x = 0; x < row.Length; x++)
-                {
-                    if (row[x] > 0f)
-                    {
-                        any = true;
-                        inside += own && x < Side ? 1 : 0;
-                    }
-                }
+                int row = (z * grid.Ny + y) * words + word;
+                ulong own = bits[row] >> shift & ((1UL << Side) - 1), next = shift + Side < 64 ? bits[row] >> (shift + Side) : bits[row + 1];
+                any |= own | (next & 1);
+                inside += z < (bz + 1) * Side && y < (by + 1) * Side ? BitOperations.PopCount(own) : 0;
             }
         }
 
         int brick = (bz * Ny + by) * Nx + bx;
-        Distance[brick] = any ? (byte)0 : (byte)255;
+        Distance[brick] = any != 0 ? (byte)0 : (byte)255;
         Fill[brick] = inside / (float)(Side * Side * Side);
     }
 

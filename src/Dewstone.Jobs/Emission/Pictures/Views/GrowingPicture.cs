@@ -21,8 +21,11 @@ internal sealed class GrowingPicture
     // The top of the last layer is the top of the bed too: which of the two a sight line meets first is a matter of rounding. Cells.
     private const float Slack = 1e-3f;
 
-    // Two looks a pixel, on a diagonal, are enough for smooth edges at this size.
-    private static readonly Vector2[] Points = [new(0.25f, 0.25f), new(0.75f, 0.75f)];
+    // Looked at are the corners of the pixels, which neighbours share: one look a pixel makes smooth edges. The rightmost and lowest have corners beyond the sheet.
+    private const int Stride = Width + 1;
+
+    private const int TilesAcross = Width / Approach.Tile + 1, TilesDown = Height / Approach.Tile + 1;
+
     private static readonly Vector3 Concrete = new(0.900f, 0.868f, 0.812f);
     private static readonly Vector3 Damp = new(0.33f, 0.45f, 0.56f);
 
@@ -63,16 +66,40 @@ internal sealed class GrowingPicture
         Lattice lattice = job.Lattice;
         double cell = job.Moisture.Grid.CellMetres;
         Canvas[] sheets = new Canvas[lattice.Layers];
-        Vector3[] standing = new Vector3[Points.Length * Width * Height];
+        Vector3[] standing = new Vector3[Stride * (Height + 1)], shown = new Vector3[standing.Length];
         Array.Fill(standing, ViewPainter.ToColour(Ink.Paper));
+        Array.Fill(shown, ViewPainter.ToColour(Ink.Paper));
+        Rgb24[] drawn = new Canvas(Width, Height).Pixels;
+        Approach? below = null;
+        ParallelOptions options = new() { MaxDegreeOfParallelism = parallelism.Threads };
         for (int layer = 0; layer < lattice.Layers; layer++)
         {
             cancellation.ThrowIfCancellationRequested();
             float foot = (float)(layer * lattice.LayerMetres / cell), top = (float)((layer + 1) * lattice.LayerMetres / cell);
+            Approach here = solid.From(camera, foot, top);
+            Parallel.For(0, TilesDown, options, row =>
+            {
+                for (int column = 0; column < TilesAcross; column++)
+                {
+                    if (here.Reaches(column, row) || (below?.Reaches(column, row) ?? false))
+                    {
+                        LookAt(standing, shown, column, row, foot, top, here.Reaches(column, row));
+                    }
+                }
+            });
+            Parallel.For(0, TilesDown, options, row =>
+            {
+                for (int column = 0; column < TilesAcross; column++)
+                {
+                    if (IsFresh(here, column, row) || (below is not null && IsFresh(below, column, row)))
+                    {
+                        Fill(shown, drawn, column, row);
+                    }
+                }
+            });
+            below = here;
             Canvas sheet = new(Width, Height);
-            (int from, int to) = Rows(foot, top);
-            Parallel.For(0, Height, new ParallelOptions { MaxDegreeOfParallelism = parallelism.Threads },
-                y => Row(standing, sheet.Pixels, y, foot, top, y >= from && y < to));
+            drawn.CopyTo(sheet.Pixels);
             Lettering.Plain.Write(sheet, job.Description.Unit.Name, 18f, Height - 18f, Ink.Line);
             Lettering.Plain.Write(sheet, $"layer {layer + 1} of {lattice.Layers}", Width - 18f, Height - 18f, Ink.Quiet, 1f);
             sheets[layer] = sheet;
@@ -81,33 +108,32 @@ internal sealed class GrowingPicture
         return sheets;
     }
 
-    // Rows of the picture that a layer can appear in.
-    private (int From, int To) Rows(float foot, float top)
+    // The points of a tile: shown as they look now, standing as they will below the next layer.
+    private void LookAt(Vector3[] standing, Vector3[] shown, int column, int row, float foot, float top, bool reached)
     {
-        CellGrid grid = job.Moisture.Grid;
-        float highest = float.MaxValue, lowest = float.MinValue;
-        for (int corner = 0; corner < 8; corner++)
+        for (int y = row * Approach.Tile; y < Math.Min(Height + 1, (row + 1) * Approach.Tile); y++)
         {
-            float y = camera.Seen(new Vector3((corner & 1) * grid.Nx, (corner >> 1 & 1) * grid.Ny, (corner & 4) == 0 ? foot : top)).Y;
-            highest = Math.Min(highest, y);
-            lowest = Math.Max(lowest, y);
+            for (int x = column * Approach.Tile; x < Math.Min(Stride, (column + 1) * Approach.Tile); x++)
+            {
+                ref Vector3 stands = ref standing[y * Stride + x];
+                shown[y * Stride + x] = reached ? Look(x, y, foot, top, ref stands) : stands;
+            }
         }
-
-        return ((int)highest - 1, (int)lowest + 2);
     }
 
-    private void Row(Vector3[] standing, Rgb24[] fresh, int y, float foot, float top, bool reached)
-    {
-        for (int x = 0; x < Width; x++)
-        {
-            Vector3 sum = Vector3.Zero;
-            for (int point = 0; point < Points.Length; point++)
-            {
-                ref Vector3 stands = ref standing[(y * Width + x) * Points.Length + point];
-                sum += reached ? Look(x + Points[point].X, y + Points[point].Y, foot, top, ref stands) : stands;
-            }
+    // A tile's last pixels have corners in the next tiles.
+    private static bool IsFresh(Approach reach, int column, int row) =>
+        reach.Reaches(column, row) || reach.Reaches(column + 1, row) || reach.Reaches(column, row + 1) || reach.Reaches(column + 1, row + 1);
 
-            fresh[y * Width + x] = ViewPainter.ToPixel(sum / Points.Length);
+    private static void Fill(Vector3[] shown, Rgb24[] drawn, int column, int row)
+    {
+        for (int y = row * Approach.Tile; y < Math.Min(Height, (row + 1) * Approach.Tile); y++)
+        {
+            for (int x = column * Approach.Tile; x < Math.Min(Width, (column + 1) * Approach.Tile); x++)
+            {
+                int at = y * Stride + x;
+                drawn[y * Width + x] = ViewPainter.ToPixel(0.25f * (shown[at] + shown[at + 1] + shown[at + Stride] + shown[at + Stride + 1]));
+            }
         }
     }
 

@@ -14,6 +14,7 @@ internal sealed class SolidScene : IScene
     private readonly Body shading;
     private readonly ViewCamera camera;
     private readonly Daylight light;
+    private readonly Approach approach;
     private readonly float floor;
     private readonly Vector3 middle;
     private readonly WaterCementTones? tones;
@@ -30,34 +31,30 @@ internal sealed class SolidScene : IScene
         this.camera = camera;
         this.tones = tones;
         light = new Daylight(camera);
+        approach = body.From(camera);
         floor = body.Foot();
         middle = (camera.BoxLow + camera.BoxHigh) / 2f;
     }
 
     /// <inheritdoc/>
-    public Vector3 Look(float x, float y)
+    public Vector4 Look(float x, float y)
     {
         Vector3 from = camera.Through(x, y), forward = camera.Forward;
-        float start = float.NegativeInfinity;
-        if (tones is not null)
-        {
-            start = CutAway(from);
-        }
-
-        float t = body.Meet(from, forward, start, float.PositiveInfinity);
+        float cut = tones is null ? float.NegativeInfinity : CutAway(from);
+        float t = body.Meet(from, forward, Math.Max(cut, approach.Start(x, y)), float.PositiveInfinity);
         if (float.IsPositiveInfinity(t))
         {
-            return Floor(from);
+            return new Vector4(Floor(from), 0f);
         }
 
         Vector3 point = from + t * forward;
-        if (tones is not null && t <= start)
+        if (tones is not null && t <= cut)
         {
-            return OnFold(point) ? Fold : tones.At(point);
+            return new Vector4(OnFold(point) ? Fold : tones.At(point), IScene.FinelyDrawn);
         }
 
         Vector3 normal = body.Normal(point);
-        return Concrete * light.On(normal, shading.Open(point, normal), shading.Sunlit(point, normal, light.Sun));
+        return new Vector4(Concrete * light.On(normal, shading.Open(point, normal), shading.Sunlit(point, normal, light.Sun)), 1f);
     }
 
     // The quarter taken away reaches from the box's upright middle line to the viewer, so on a sight line it is all that lies before a certain point.

@@ -95,6 +95,11 @@ internal sealed class ViewCamera
         return (left + Vector3.Dot(from, right) * PixelsPerCell, top + Vector3.Dot(from, down) * PixelsPerCell);
     }
 
+    /// <summary>How far along the sight line a point lies.</summary>
+    /// <param name="point">The point, cells.</param>
+    /// <returns>Cells beyond the plane through the box's middle.</returns>
+    public float Depth(Vector3 point) => Vector3.Dot(point - centre, Forward);
+
     /// <summary>A direction of the unit frame in the grid's.</summary>
     /// <param name="placement">How the unit is turned.</param>
     /// <param name="x">East.</param>
