@@ -3,12 +3,12 @@ using YamlDotNet.RepresentationModel;
 
 namespace Dewstone.Cli.Tests;
 
-/// <summary>The recipes that README gives for continuous integration, run as they stand there.</summary>
+/// <summary>The recipes that the guide gives for continuous integration, run as they stand there.</summary>
 public sealed partial class RecipesTests : IDisposable
 {
     private const string Unit = "units/small step.unit.yaml";
 
-    private static readonly string Recipes = ReadRecipes();
+    private static readonly string Recipes = File.ReadAllText(Repository.Path("examples", "in-ci.md"));
 
     private readonly ScratchRepository repository;
 
@@ -176,17 +176,9 @@ public sealed partial class RecipesTests : IDisposable
         await repository.MustAsync("git add -A && git commit -qm change");
     }
 
-    // The one block of a language in the section that holds a phrase.
+    // The one block of a language in the guide that holds a phrase.
     private static string Block(string language, string phrase) =>
         Assert.Single(BlockPattern().Matches(Recipes), m => m.Groups["language"].Value == language && m.Groups["text"].Value.Contains(phrase, StringComparison.Ordinal)).Groups["text"].Value;
-
-    private static string ReadRecipes()
-    {
-        string readme = File.ReadAllText(Repository.Path("README.md"));
-        int start = readme.IndexOf("### In continuous integration\n", StringComparison.Ordinal);
-        Assert.True(start >= 0, "README has no section on continuous integration");
-        return readme[start..readme.IndexOf("\n## ", start, StringComparison.Ordinal)];
-    }
 
     [GeneratedRegex(@"^```(?<language>sh|yaml|console)\n(?<text>.*?)^```$", RegexOptions.Singleline | RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex BlockPattern();

@@ -46,6 +46,20 @@ internal static class FeaturePlaceCheck
         End(tunnel, corners[^1], key.Item(tunnel.Path.Count - 1), box, findings);
     }
 
+    private static void Groove(AxisTunnel tunnel, int index, Size3 box, DiagnosticBag findings)
+    {
+        foreach ((Axis axis, double at, double edge) in (ReadOnlySpan<(Axis, double, double)>)
+            [(Axis.X, tunnel.At.X, box.X), (Axis.Y, tunnel.At.Y, box.Y), (Axis.Z, tunnel.At.Z, box.Z)])
+        {
+            if (axis == tunnel.Along || (at >= 0.0 && at <= edge)) { continue; }
+            string name = axis.ToString().ToLowerInvariant();
+            findings.Add(ShapeFindings.TunnelIsGroove.At(
+                $"the centre line of the tunnel \"{tunnel.Name}\" runs outside the outer box, at {name} {UnitKeys.Millimetres(at)} of 0 to {UnitKeys.Millimetres(edge)}: it cuts a groove into the face",
+                "bring it into the box, unless a groove is meant; coordinates run from its lower corner",
+                UnitKeys.Tunnel(index).Key("at")));
+        }
+    }
+
     private static void End(PathTunnel tunnel, Point3 end, KeyPath key, Size3 box, DiagnosticBag findings)
     {
         if (TunnelParts.Leaves(end, box)) { return; }
@@ -67,7 +81,11 @@ internal static class FeaturePlaceCheck
         }
         if (opening.Tunnel >= 0)
         {
-            if (touches) { return; }
+            if (touches)
+            {
+                if (unit.Tunnels[opening.Tunnel] is AxisTunnel axis) { Groove(axis, opening.Tunnel, shape.Box, findings); }
+                return;
+            }
             string where = unit.Tunnels[opening.Tunnel] is AxisTunnel ? "at" : "path";
             findings.Add(ShapeFindings.TunnelMisses.At(
                 $"the tunnel \"{opening.Name}\" passes beside the outer box",

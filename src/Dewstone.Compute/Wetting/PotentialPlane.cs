@@ -52,10 +52,8 @@ internal sealed class PotentialPlane
         wet[row] = isWet;
     }
 
-    /// <summary>Whether a row holds any water.</summary>
-    /// <param name="row">Row, from 0.</param>
-    /// <returns>True when wet.</returns>
-    public bool IsWet(int row) => wet[row];
+    /// <summary>Whether each row holds any water.</summary>
+    public ReadOnlySpan<bool> Wet => wet;
 
     /// <summary>The first cell of a row; one margin before and after it may be read.</summary>
     /// <param name="row">Row, from 0.</param>

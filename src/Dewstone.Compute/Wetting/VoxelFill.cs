@@ -11,9 +11,8 @@ internal sealed class VoxelFill
     // Rooms are summed as whole numbers of this fraction, which no order of summation changes: turned doses give turned fields to the last bit.
     private const double RoomUnits = 1L << 44;
 
-    private readonly int[] cells;
+    private readonly (int Offset, int Row, int Plane)[] cells;
     private readonly int[] shellEnds;
-    private readonly int cellsPerPitch;
     private readonly int rowsPerPlane;
     private readonly int rowStride;
 
@@ -23,7 +22,7 @@ internal sealed class VoxelFill
     /// <param name="rowStride">Distance between rows of the field, floats.</param>
     public VoxelFill(CellGrid grid, double tipHeightMetres, int rowStride)
     {
-        cellsPerPitch = grid.CellsPerPitch;
+        int cellsPerPitch = grid.CellsPerPitch;
         rowsPerPlane = grid.Ny;
         this.rowStride = rowStride;
         (int Cell, double Square)[] byDistance = new (int, double)[cellsPerPitch * cellsPerPitch * grid.CellsPerLayer];
@@ -45,7 +44,13 @@ internal sealed class VoxelFill
         }
 
         Array.Sort(byDistance, (a, b) => a.Square != b.Square ? a.Square.CompareTo(b.Square) : a.Cell.CompareTo(b.Cell));
-        cells = Array.ConvertAll(byDistance, c => c.Cell);
+        // Where each cell lies from the first of its voxel; worked out here, because dividing in every shot took 4 % of a compile.
+        cells = Array.ConvertAll(byDistance, c =>
+        {
+            (int plane, int inPlane) = Math.DivRem(c.Cell, cellsPerPitch * cellsPerPitch);
+            (int row, int column) = Math.DivRem(inPlane, cellsPerPitch);
+            return ((plane * rowsPerPlane + row) * rowStride + column, row, plane);
+        });
         double tolerance = 1e-9 * grid.CellMetres * grid.CellMetres;
         List<int> ends = [];
         for (int i = 1; i <= count; i++)
@@ -69,6 +74,7 @@ internal sealed class VoxelFill
     /// <returns>What the pores did not take, as a sum of contents, 1.</returns>
     public double Pour(TransportStepper field, int x, int y, int z, double contents, float porosity)
     {
+        Span<float> voxel = field.Content.AsSpan((z * rowsPerPlane + y) * rowStride + x);
         double rest = contents;
         int start = 0;
         foreach (int end in shellEnds)
@@ -78,12 +84,12 @@ internal sealed class VoxelFill
                 return 0.0;
             }
 
-            ReadOnlySpan<int> shell = cells.AsSpan(start, end - start);
+            ReadOnlySpan<(int Offset, int Row, int Plane)> shell = cells.AsSpan(start, end - start);
             start = end;
             long units = 0;
-            foreach (int cell in shell)
+            foreach ((int offset, _, _) in shell)
             {
-                units += (long)((porosity - (double)field.Content[Place(cell, x, y, z, out _, out _)]) * RoomUnits);
+                units += (long)((porosity - (double)voxel[offset]) * RoomUnits);
             }
 
             double room = units / RoomUnits;
@@ -94,27 +100,19 @@ internal sealed class VoxelFill
 
             double share = Math.Min(1.0, rest / room);
             rest = rest >= room ? rest - room : 0.0;
-            foreach (int cell in shell)
+            foreach ((int offset, int row, int plane) in shell)
             {
-                ref float content = ref field.Content[Place(cell, x, y, z, out int row, out int plane)];
+                ref float content = ref voxel[offset];
                 if (content == porosity)
                 {
                     continue;
                 }
 
                 content = share >= 1.0 ? Math.Max(content, porosity) : (float)(content + share * (porosity - (double)content));
-                field.Touch(row, plane, content);
+                field.Touch(y + row, z + plane, content);
             }
         }
 
         return rest;
-    }
-
-    private int Place(int cell, int x, int y, int z, out int row, out int plane)
-    {
-        int inPlane = cell % (cellsPerPitch * cellsPerPitch);
-        plane = z + cell / (cellsPerPitch * cellsPerPitch);
-        row = y + inPlane / cellsPerPitch;
-        return (plane * rowsPerPlane + row) * rowStride + x + inPlane % cellsPerPitch;
     }
 }

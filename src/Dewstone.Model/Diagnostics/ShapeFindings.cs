@@ -131,10 +131,19 @@ public static class ShapeFindings
         "Make the openings smaller, or name what must stay under keep.",
         "box: [300 mm, 300 mm, 300 mm]\ncavities:\n  - name: all\n    sphere: {centre: [150 mm, 150 mm, 150 mm], diameter: 600 mm}");
 
+    /// <summary>A straight tunnel whose centre line lies outside the box.</summary>
+    public static FindingKind TunnelIsGroove { get; } = new(
+        "DW2016", Severity.Warning, "Tunnel runs outside the box",
+        "The centre line of a straight tunnel lies outside the outer box, so that at most one side of it cuts into a face.",
+        "What is called a tunnel is then an open groove, or nothing at all; most likely a coordinate is mistyped.",
+        "Bring the centre line into the box, or leave it where a groove is meant.",
+        "box: [900 mm, 900 mm, 900 mm]\ntunnels:\n  - {name: way, along: x, at: {y: 450 mm, z: 970 mm}, section: {diameter: 200 mm}}");
+
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingKind> All =>
     [
         ScatterCannotPlace, TunnelMisses, TunnelEndsInside, CavityOutside, UnderOnePitch, WallUnderTwoPitches, KeepOutside,
         BlendTooLarge, ReliefTooSteep, ReliefTooFine, CavityClosed, PathFoldsBack, ClearLargerThanOpening, KeepBlocksTunnel, NothingLeft,
+        TunnelIsGroove,
     ];
 }

@@ -52,7 +52,7 @@ public sealed class StrayDosesTests
             Steps = [.. dosed.Select(c => c == '#' ? 200 : 0)],
             CentiMillilitres = [.. dosed.Select(c => c == '#' ? 2000 : 0)],
         };
-        return StrayDoses.Without(doses, fractions, moisture, new Parallelism(2));
+        return StrayDoses.Without(doses, fractions, moisture, 1.0, new Parallelism(2));
     }
 
     [Fact]

@@ -124,6 +124,11 @@ public sealed class ShapeCheckTests
             Sound with { Keep = [Zone("core", Ball(0.45, 0.45, 0.7, 0.3))] }
         },
         {
+            "DW2016", "tunnels[0].at",
+            Tunnel(Straight("way", Axis.X, new Point3(0.0, 0.45, 0.91), Round(0.2))),
+            Tunnel(Straight("way", Axis.X, new Point3(0.0, 0.45, 0.9), Round(0.2)))
+        },
+        {
             "DW2015", "box",
             Plain(0.3, 0.3, 0.3) with { Cavities = [Hollow("all", Ball(0.15, 0.15, 0.15, 0.6))] },
             Plain(0.3, 0.3, 0.3) with { Cavities = [Hollow("all", Ball(0.15, 0.15, 0.15, 0.3))] }
