@@ -49,6 +49,17 @@ public sealed partial class ReadmeTests
     }
 
     [Fact]
+    public async Task Comparison_with_doing_it_by_hand_gives_the_figures_of_the_worked_example()
+    {
+        string readme = await File.ReadAllTextAsync(Repository.Path("README.md"));
+        Match plain = PlainPattern().Match(readme), corrected = CorrectedPattern().Match(readme), doses = DosesPattern().Match(readme);
+
+        Assert.Contains($"| {plain.Groups["match"].Value} | {corrected.Groups["match"].Value} |", readme, StringComparison.Ordinal);
+        Assert.Contains($"| {plain.Groups["volume"].Value} | {corrected.Groups["volume"].Value} |", readme, StringComparison.Ordinal);
+        Assert.Contains($"| {doses.Groups["doses"].Value}, in {corrected.Groups["solves"].Value} wettings of the bed |", readme, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Shown_exit_codes_are_the_programs()
     {
         string readme = await File.ReadAllTextAsync(Repository.Path("README.md"));
@@ -56,6 +67,15 @@ public sealed partial class ReadmeTests
             ExitCode.Meanings,
             ExitCodePattern().Matches(readme).Select(m => (m.Groups["code"].Value, m.Groups["meaning"].Value.Replace("`", "", StringComparison.Ordinal))));
     }
+
+    [GeneratedRegex(@"plain would give.*: match (?<match>[0-9.]+), volume (?<volume>[-+][0-9.]+ %)", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex PlainPattern();
+
+    [GeneratedRegex("corrected in (?<solves>[0-9]+) solves: match (?<match>[0-9.]+), volume (?<volume>[-+][0-9.]+ %)", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex CorrectedPattern();
+
+    [GeneratedRegex("L in (?<doses>[0-9]+) doses", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex DosesPattern();
 
     [GeneratedRegex(@"^\| (?<code>[0-9]+(, [0-9]+)?) \| (?<meaning>[^|]+) \|$", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex ExitCodePattern();
