@@ -18,7 +18,7 @@ usage: ./build.sh <command>
   format   put every source file into the house's format
   schemas  write schemas/ anew from the key tables
   pack     make all that is handed out in .artifacts/pack: tool packages, single files, manual page, completions, bill of
-           materials; `pack here` makes those for this machine only
+           materials; `pack here` makes those of this machine in .artifacts/pack-here
   audit    say which packages have security advisories; fails as DEVELOPERS.md says
   judges   fetch what judges our files for the tests (needs npm): the glTF validator and the SARIF schema
 TEXT
@@ -174,20 +174,20 @@ audit() {
 
 # The single file for a machine: everything in it, .NET too.
 pack_single() {
-  rm -rf "${out:?}/pack/$1"
-  dotnet publish "$cli" -c Release -nologo -v quiet -p:DewstoneSingleFile="$1" -o "$out/pack/$1"
+  rm -rf "${pack:?}/$1"
+  dotnet publish "$cli" -c Release -nologo -v quiet -p:DewstoneSingleFile="$1" -o "$pack/$1"
 }
 
 # The .NET tool packages: one that names the machines, and one a machine. $1: machines, by default all. Restored by the stored lock file first, as above.
 pack_tool() {
-  rm -f "$out"/pack/*.nupkg
+  rm -f "$pack"/*.nupkg
   dotnet restore "$cli" -v quiet
-  dotnet pack "$cli" -c Release -o "$out/pack" -nologo -v quiet -p:DewstonePack=true ${1:+"-p:DewstoneMachines=$1"}
+  dotnet pack "$cli" -c Release -o "$pack" -nologo -v quiet -p:DewstonePack=true ${1:+"-p:DewstoneMachines=$1"}
 }
 
 # What does not depend on the machine: manual page and completions where systems look for them, and the bill of materials.
 pack_words() {
-  local share="$out/pack/share"
+  local share="$pack/share"
   mkdir -p "$share/man/man1" "$share/bash-completion/completions" "$share/zsh/site-functions" "$share/fish/vendor_completions.d"
   "$1" manual >"$share/man/man1/dewstone.1"
   "$1" completion bash >"$share/bash-completion/completions/dewstone"
@@ -196,43 +196,43 @@ pack_words() {
   dotnet restore "$cli" -v quiet
   (cd "$root" && dotnet tool restore -v quiet >/dev/null)
   (cd "$root" && dotnet dotnet-CycloneDX "$cli" --disable-package-restore --exclude-dev --no-serial-number --output-format UnsafeJson \
-    --set-name Dewstone --set-version "$("$1" --version)" --output "$out/pack" --filename bill-of-materials.json) >"$out/bill.log" 2>&1 || {
+    --set-name Dewstone --set-version "$("$1" --version)" --output "$pack" --filename bill-of-materials.json) >"$out/bill.log" 2>&1 || {
     cat "$out/bill.log" >&2
     fail "the bill of materials cannot be made."
   }
   # The same packages give the same bytes.
-  sed '/^ *"timestamp": /d' "$out/pack/bill-of-materials.json" >"$out/bill.json"
-  mv "$out/bill.json" "$out/pack/bill-of-materials.json"
-  touch "$out/pack/made"
+  sed '/^ *"timestamp": /d' "$pack/bill-of-materials.json" >"$out/bill.json"
+  mv "$out/bill.json" "$pack/bill-of-materials.json"
+  touch "$pack/made"
 }
 
 # For this machine alone, as the tests need it.
 pack_here() {
-  local here
+  local here pack="$out/pack-here"
   here="$(runtime_identifier)" || fail "no package can be made on a machine of this kind."
-  mkdir -p "$out/pack"
+  mkdir -p "$pack"
   pack_tool "$here"
   pack_single "$here"
-  pack_words "$out/pack/$here/dewstone"
+  pack_words "$pack/$here/dewstone"
 }
 
 # For all machines. What the registry does not serve for one is told and left out.
 pack_all() {
-  local here rid
+  local here rid pack="$out/pack"
   here="$(runtime_identifier)" || fail "no package can be made on a machine of this kind."
-  rm -rf "$out/pack"
-  mkdir -p "$out/pack"
+  rm -rf "$pack"
+  mkdir -p "$pack"
   pack_tool
   pack_single "$here"
   for rid in linux-x64 linux-arm64 osx-arm64 osx-x64 win-x64; do
     [ "$rid" != "$here" ] || continue
     pack_single "$rid" >"$out/pack.log" 2>&1 && continue
     grep -qE 'NU110[0-9]' "$out/pack.log" || { cat "$out/pack.log" >&2; fail "the single file for $rid cannot be made."; }
-    rm -rf "${out:?}/pack/$rid"
+    rm -rf "${pack:?}/$rid"
     echo "build.sh: the registry serves no .NET for $rid: no single file for it." >&2
   done
-  pack_words "$out/pack/$here/dewstone"
-  (cd "$out/pack" && find . -type f ! -name SHA256SUMS ! -name made -printf '%P\n' | LC_ALL=C sort | xargs sha256sum >SHA256SUMS)
+  pack_words "$pack/$here/dewstone"
+  (cd "$pack" && find . -type f ! -name SHA256SUMS ! -name made | sed 's|^\./||' | LC_ALL=C sort | xargs sha256sum >SHA256SUMS)
 }
 
 command="${1:-}"
@@ -290,11 +290,12 @@ case "$command" in
     require_dotnet
     if [ "${1:-}" = here ]; then
       pack_here
+      ls "$out/pack-here"
     else
       audit || fail "a package that ships has an advisory that is not accepted: see above."
       pack_all
+      ls "$out/pack"
     fi
-    ls "$out/pack"
     ;;
   audit)
     require_dotnet

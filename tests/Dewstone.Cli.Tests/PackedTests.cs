@@ -6,10 +6,10 @@ using Dewstone.Tests;
 
 namespace Dewstone.Cli.Tests;
 
-/// <summary>What <c>./build.sh pack</c> made, used as one does who has nothing else: no checkout, an empty folder, a home of its own.</summary>
+/// <summary>What <c>./build.sh pack here</c> made, used as one does who has nothing else: no checkout, an empty folder, a home of its own.</summary>
 public sealed class PackedTests : IDisposable
 {
-    private static readonly string Pack = Repository.Path(".artifacts", "pack");
+    private static readonly string Pack = Repository.Path(".artifacts", "pack-here");
     private static readonly string Machine = RuntimeInformation.RuntimeIdentifier;
 
     private readonly string folder = Directory.CreateTempSubdirectory("dewstone-packed-").FullName;
