@@ -128,14 +128,22 @@ internal sealed class Deflater
 
     private static int Repeat(ReadOnlySpan<byte> block, int at, int distance)
     {
-        int from = at - distance;
-        if (from < 0 || block.Length - at < ShortestRepeat
-            || block[from] != block[at] || block[from + 1] != block[at + 1] || block[from + 2] != block[at + 2])
+        int from = at - distance, left = block.Length - at;
+        if (from < 0 || left < ShortestRepeat)
         {
             return 0;
         }
 
-        int longest = Math.Min(LongestRepeat, block.Length - at);
+        // Three bytes at once where four can be read.
+        bool begins = left > ShortestRepeat
+            ? (BinaryPrimitives.ReadUInt32LittleEndian(block[from..]) ^ BinaryPrimitives.ReadUInt32LittleEndian(block[at..])) << 8 == 0
+            : block[from] == block[at] && block[from + 1] == block[at + 1] && block[from + 2] == block[at + 2];
+        if (!begins)
+        {
+            return 0;
+        }
+
+        int longest = Math.Min(LongestRepeat, left);
         return block.Slice(at, longest).CommonPrefixLength(block.Slice(from, longest));
     }
 
