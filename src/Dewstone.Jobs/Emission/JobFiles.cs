@@ -81,11 +81,12 @@ public static class JobFiles
         JobData data = null!;
         IReadOnlyList<EmittedFile> pictures = [];
         ReportFields fields = null!;
+        ParallelOptions options = new() { MaxDegreeOfParallelism = Math.Max(1, parallelism.Threads), CancellationToken = cancellation };
         // Each has stretches that one thread alone works at; side by side they fill each other's gaps. The big files come first: they are longest on their way.
         Parallel.Invoke(
-            new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, parallelism.Threads), CancellationToken = cancellation },
+            options,
             () => SurfaceSet.Emit(job, surface, parallelism, cancellation, Ready),
-            () => pictures = PictureSet.Emit(job, surface, parallelism, cancellation, Ready),
+            () => pictures = PictureSet.OfUnit(job, surface, parallelism, cancellation, Ready),
             () => fields = ReportFields.Of(job, surface, parallelism),
             () =>
             {
@@ -95,7 +96,11 @@ public static class JobFiles
                     Ready(file);
                 }
             });
-        Ready(ReportEmitter.Emit(job, data, fields, settings, pictures));
+        // One thread writes the page, which needs all of those; the plates keep the others busy.
+        Parallel.Invoke(
+            options,
+            () => Ready(ReportEmitter.Emit(job, data, fields, settings, pictures)),
+            () => PictureSet.Plates(job, surface, parallelism, cancellation, Ready));
         ready(ManifestEmitter.Emit(job, data, [.. files], nameOfFile));
 
         void Ready(EmittedFile file)

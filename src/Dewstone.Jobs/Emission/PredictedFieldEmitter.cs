@@ -47,7 +47,7 @@ public static class PredictedFieldEmitter
     {
         for (int i = 0; i < into.Length; i++)
         {
-            into[i] = (ushort)Math.Min((int)(content[i] * stepsPerContent + 0.5), ushort.MaxValue);
+            into[i] = (ushort)Math.Min(double.ConvertToIntegerNative<int>(content[i] * stepsPerContent + 0.5), ushort.MaxValue);
         }
     }
 }

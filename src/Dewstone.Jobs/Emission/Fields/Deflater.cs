@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Runtime.Intrinsics;
 
 namespace Dewstone.Jobs.Emission.Fields;
 
@@ -63,10 +64,18 @@ internal sealed class Deflater
         uint a = 1, b = 0;
         while (bytes.Length > 0)
         {
-            int length = Math.Min(bytes.Length, Run);
-            foreach (byte value in bytes[..length])
+            int length = Math.Min(bytes.Length, Run), at = 0;
+            for (; at <= length - 16; at += 16)
             {
-                a += value;
+                // The first of sixteen counts sixteen times in the second sum, the last once.
+                (Vector128<ushort> low, Vector128<ushort> high) = Vector128.Widen(Vector128.Create(bytes.Slice(at, 16)));
+                b += 16 * a + Vector128.Sum(low * Vector128.Create((ushort)16, 15, 14, 13, 12, 11, 10, 9) + high * Vector128.Create((ushort)8, 7, 6, 5, 4, 3, 2, 1));
+                a += Vector128.Sum(low + high);
+            }
+
+            for (; at < length; at++)
+            {
+                a += bytes[at];
                 b += a;
             }
 
@@ -128,14 +137,22 @@ internal sealed class Deflater
 
     private static int Repeat(ReadOnlySpan<byte> block, int at, int distance)
     {
-        int from = at - distance;
-        if (from < 0 || block.Length - at < ShortestRepeat
-            || block[from] != block[at] || block[from + 1] != block[at + 1] || block[from + 2] != block[at + 2])
+        int from = at - distance, left = block.Length - at;
+        if (from < 0 || left < ShortestRepeat)
         {
             return 0;
         }
 
-        int longest = Math.Min(LongestRepeat, block.Length - at);
+        // Three bytes at once where four can be read.
+        bool begins = left > ShortestRepeat
+            ? (BinaryPrimitives.ReadUInt32LittleEndian(block[from..]) ^ BinaryPrimitives.ReadUInt32LittleEndian(block[at..])) << 8 == 0
+            : block[from] == block[at] && block[from + 1] == block[at + 1] && block[from + 2] == block[at + 2];
+        if (!begins)
+        {
+            return 0;
+        }
+
+        int longest = Math.Min(LongestRepeat, left);
         return block.Slice(at, longest).CommonPrefixLength(block.Slice(from, longest));
     }
 

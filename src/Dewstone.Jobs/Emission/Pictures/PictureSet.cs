@@ -25,27 +25,52 @@ internal static class PictureSet
     /// <param name="surface">Its predicted solid.</param>
     /// <param name="parallelism">Threads to use; no picture depends on them.</param>
     /// <param name="cancellation">Looked at before each picture.</param>
+    /// <returns>The files, in a fixed order: those of the unit, then plates.</returns>
+    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation) =>
+        [.. OfUnit(job, surface, parallelism, cancellation), .. Plates(job, surface, parallelism, cancellation)];
+
+    /// <summary>Draws the pictures that show the whole unit.</summary>
+    /// <param name="job">The compiled job.</param>
+    /// <param name="surface">Its predicted solid.</param>
+    /// <param name="parallelism">Threads to use; no picture depends on them.</param>
+    /// <param name="cancellation">Looked at before each picture.</param>
     /// <param name="ready">Told each file as soon as it is drawn, from any thread; may be null.</param>
-    /// <returns>The files, in a fixed order: growing picture, outside, cut open, voids, doubt where there are trials, plates from the lowest layer.</returns>
-    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation, Action<EmittedFile>? ready = null)
+    /// <returns>The files, in a fixed order: growing picture, outside, cut open, voids, doubt where there are trials.</returns>
+    public static IReadOnlyList<EmittedFile> OfUnit(CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation, Action<EmittedFile>? ready = null)
     {
         Body solid = new(SmoothedLevel.Of(surface, parallelism), surface.Grid, parallelism);
         ViewEmitter views = new(job, surface, solid, parallelism, cancellation);
         Canvas[] growing = new GrowingPicture(job, solid).Draw(parallelism, cancellation);
         Canvas outside = views.Outside(), cutOpen = views.CutOpen(), voids = views.Voids();
-        PlateSubject subject = new(job, surface);
+        return Made(
+            [
+                () => new EmittedFile("layers.gif", GifFile.Write(growing, GrowingPicture.Palette)),
+                () => new EmittedFile(Unit, PngFile.Write(outside)),
+                () => new EmittedFile("cutaway.png", PngFile.Write(cutOpen)),
+                () => new EmittedFile("voids.png", PngFile.Write(voids)),
+                .. job.Trials is { } trials ? [() => new EmittedFile(DoubtPicture.Path, PngFile.Write(DoubtPicture.Draw(job, trials)))] : Array.Empty<Func<EmittedFile>>(),
+            ],
+            parallelism, ready, cancellation);
+    }
 
-        // The long ones first, so that no thread is left alone with one at the end.
-        Func<EmittedFile>[] tasks =
-        [
-            () => new EmittedFile("layers.gif", GifFile.Write(growing, GrowingPicture.Palette)),
-            () => new EmittedFile(Unit, PngFile.Write(outside)),
-            () => new EmittedFile("cutaway.png", PngFile.Write(cutOpen)),
-            () => new EmittedFile("voids.png", PngFile.Write(voids)),
-            .. job.Trials is { } trials ? [() => new EmittedFile(DoubtPicture.Path, PngFile.Write(DoubtPicture.Draw(job, trials)))] : Array.Empty<Func<EmittedFile>>(),
-            .. Enumerable.Range(0, job.Lattice.Layers).Select<int, Func<EmittedFile>>(layer => () =>
-                new EmittedFile(Plate(layer), PngFile.Write(PlateEmitter.Draw(subject, layer)))),
-        ];
+    /// <summary>Draws the plates.</summary>
+    /// <param name="job">The compiled job.</param>
+    /// <param name="surface">Its predicted solid.</param>
+    /// <param name="parallelism">Threads to use; no picture depends on them.</param>
+    /// <param name="cancellation">Looked at before each picture.</param>
+    /// <param name="ready">Told each file as soon as it is drawn, from any thread; may be null.</param>
+    /// <returns>The files, from the lowest layer.</returns>
+    public static IReadOnlyList<EmittedFile> Plates(CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation, Action<EmittedFile>? ready = null)
+    {
+        PlateSubject subject = new(job, surface);
+        return Made(
+            [.. Enumerable.Range(0, job.Lattice.Layers).Select<int, Func<EmittedFile>>(layer => () => new EmittedFile(Plate(layer), PngFile.Write(PlateEmitter.Draw(subject, layer))))],
+            parallelism, ready, cancellation);
+    }
+
+    // The long ones come first, so that no thread is left alone with one at the end.
+    private static EmittedFile[] Made(Func<EmittedFile>[] tasks, Parallelism parallelism, Action<EmittedFile>? ready, CancellationToken cancellation)
+    {
         EmittedFile[] files = new EmittedFile[tasks.Length];
         ParallelOptions options = new() { MaxDegreeOfParallelism = parallelism.Threads, CancellationToken = cancellation };
         Parallel.For(0, tasks.Length, options, task =>

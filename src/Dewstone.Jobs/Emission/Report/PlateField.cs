@@ -31,7 +31,11 @@ internal sealed record PlateField(GridShape Shape, CellSize Size, byte[] Packed)
         {
             CoarseField level = CoarseField.Of(surface.Level, grid, together, 1f, parallelism);
             CoarseField wanted = CoarseField.Of(job.Target.Fraction, grid, together, 1f, parallelism);
-            byte[] packed = PackedBytes.Pack([.. Bytes(level.Values, 0f, 127f), .. Bytes(wanted.Values, 0.5f, 254f)]);
+            int cells = level.Values.Length;
+            byte[] both = new byte[2 * cells];
+            Bytes(level.Values, 0f, 127f, both.AsSpan(0, cells));
+            Bytes(wanted.Values, 0.5f, 254f, both.AsSpan(cells));
+            byte[] packed = PackedBytes.Pack(both);
             if (packed.Length <= MostPackedBytes)
             {
                 return new PlateField(level.Shape, level.Size, packed);
@@ -63,14 +67,11 @@ internal sealed record PlateField(GridShape Shape, CellSize Size, byte[] Packed)
         return bytes;
     }
 
-    private static byte[] Bytes(float[] values, float surface, float scale)
+    private static void Bytes(float[] values, float surface, float scale, Span<byte> to)
     {
-        byte[] bytes = new byte[values.Length];
-        for (int i = 0; i < bytes.Length; i++)
+        for (int i = 0; i < to.Length; i++)
         {
-            bytes[i] = (byte)(128f + Math.Clamp(MathF.Floor((values[i] - surface) * scale), -128f, 127f));
+            to[i] = (byte)(128f + Math.Clamp(MathF.Floor((values[i] - surface) * scale), -128f, 127f));
         }
-
-        return bytes;
     }
 }

@@ -1,7 +1,6 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
-using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Pictures.Views;
 
@@ -20,14 +19,13 @@ internal sealed class AmbientShade
 
     /// <summary>Shade from bricks.</summary>
     /// <param name="bricks">The bricks of a body.</param>
-    /// <param name="parallelism">Threads; the result does not depend on them.</param>
-    public AmbientShade(Bricks bricks, Parallelism parallelism)
+    public AmbientShade(Bricks bricks)
     {
         nx = bricks.Nx;
         ny = bricks.Ny;
         nz = bricks.Nz;
         float[] close = Blurred(bricks.Fill, 1), mid = Blurred(Blurred(close, 2), 1), wide = Blurred(Blurred(mid, 3), 2);
-        (near, middle, far) = (InTheOpen(close, parallelism), InTheOpen(mid, parallelism), InTheOpen(wide, parallelism));
+        (near, middle, far) = (InTheOpen(close), InTheOpen(mid), InTheOpen(wide));
     }
 
     /// <summary>Openness of a place.</summary>
@@ -46,18 +44,18 @@ internal sealed class AmbientShade
     }
 
     // With empty bricks all around.
-    private SampledField InTheOpen(float[] field, Parallelism parallelism)
+    private SampledField InTheOpen(float[] field)
     {
-        float[] wider = new float[(nx + 2) * (ny + 2) * (nz + 2)];
+        sbyte[] wider = new sbyte[(nx + 2) * (ny + 2) * (nz + 2)];
         for (int z = 0; z < nz; z++)
         {
             for (int y = 0; y < ny; y++)
             {
-                field.AsSpan((z * ny + y) * nx, nx).CopyTo(wider.AsSpan(((z + 1) * (ny + 2) + y + 1) * (nx + 2) + 1));
+                SampledField.ToSteps(field.AsSpan((z * ny + y) * nx, nx), wider.AsSpan(((z + 1) * (ny + 2) + y + 1) * (nx + 2) + 1, nx));
             }
         }
 
-        return new SampledField(wider, nx + 2, ny + 2, nz + 2, parallelism);
+        return new SampledField(wider, nx + 2, ny + 2, nz + 2);
     }
 
     private float[] Blurred(float[] field, int reach) => Along(Along(Along(field, 1, nx, reach), nx, ny, reach), nx * ny, nz, reach);

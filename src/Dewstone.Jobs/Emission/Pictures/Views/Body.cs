@@ -18,7 +18,7 @@ internal sealed class Body
     // A level as low as this is that of all eight cells around, which are then a cell or more away from the body: twice the step does not lead past it.
     private const float Outermost = -0.999f;
 
-    private readonly float[] level;
+    private readonly sbyte[] level;
     private readonly SampledField field;
     private readonly CellGrid grid;
     private readonly Bricks bricks;
@@ -28,26 +28,26 @@ internal sealed class Body
     private readonly Vector128<float> beyond;
 
     /// <summary>A body.</summary>
-    /// <param name="level">Level field, positive inside; index order of the grid.</param>
+    /// <param name="level">Level field in steps, positive inside; index order of the grid.</param>
     /// <param name="grid">The cells.</param>
     /// <param name="parallelism">Threads; the result does not depend on them.</param>
-    public Body(float[] level, CellGrid grid, Parallelism parallelism)
+    public Body(sbyte[] level, CellGrid grid, Parallelism parallelism)
     {
         this.level = level;
         this.grid = grid;
         bricks = Bricks.Of(level, grid, parallelism);
-        field = new SampledField(level, grid.Nx, grid.Ny, grid.Nz, parallelism);
+        field = new SampledField(level, grid.Nx, grid.Ny, grid.Nz);
         toCells = new Vector3(1f, 1f, (float)(grid.CellMetres / grid.CellHeightMetres));
         last = new Vector3(grid.Nx - 1.001f, grid.Ny - 1.001f, grid.Nz - 1.001f).AsVector128();
         beyond = new Vector3(grid.Nx - 0.5f, grid.Ny - 0.5f, grid.Nz - 0.5f).AsVector128();
-        shade = new AmbientShade(bricks, parallelism);
+        shade = new AmbientShade(bricks);
     }
 
     /// <summary>The cells.</summary>
     public CellGrid Grid => grid;
 
-    /// <summary>Level field, positive inside; index order of the grid.</summary>
-    public float[] Level => level;
+    /// <summary>Level field in steps, positive inside; index order of the grid.</summary>
+    public sbyte[] Level => level;
 
     /// <summary>Lowest height at which there is any of the body, cells; the grid's floor when there is none.</summary>
     /// <returns>The height.</returns>
@@ -55,7 +55,7 @@ internal sealed class Body
     {
         int plane = grid.Nx * grid.Ny;
         int z = 0;
-        while (z < grid.Nz - 1 && !level.AsSpan(z * plane, plane).ContainsAnyInRange(float.Epsilon, float.MaxValue))
+        while (z < grid.Nz - 1 && !level.AsSpan(z * plane, plane).ContainsAnyInRange((sbyte)1, sbyte.MaxValue))
         {
             z++;
         }

@@ -39,11 +39,11 @@ internal sealed class Bricks
     public float[] Fill { get; }
 
     /// <summary>The bricks of a body.</summary>
-    /// <param name="level">Level field of the body, positive inside; index order of the grid.</param>
+    /// <param name="level">Level field of the body in steps, positive inside; index order of the grid.</param>
     /// <param name="grid">The cells.</param>
     /// <param name="parallelism">Threads; the result does not depend on them.</param>
     /// <returns>The bricks; brick (0, 0, 0) begins at the centre of the grid's first cell.</returns>
-    public static Bricks Of(float[] level, CellGrid grid, Parallelism parallelism)
+    public static Bricks Of(sbyte[] level, CellGrid grid, Parallelism parallelism)
     {
         Bricks bricks = new((grid.Nx + Side - 1) / Side, (grid.Ny + Side - 1) / Side, (grid.Nz + Side - 1) / Side);
         // A bit a cell, and a word of none behind each row.
@@ -72,18 +72,18 @@ internal sealed class Bricks
         return bricks;
     }
 
-    private static void Mark(ReadOnlySpan<float> level, Span<ulong> bits)
+    private static void Mark(ReadOnlySpan<sbyte> level, Span<ulong> bits)
     {
         int x = 0;
-        for (; x <= level.Length - 4; x += 4)
+        for (; x <= level.Length - 16; x += 16)
         {
-            ulong inside = Vector128.GreaterThan(Vector128.Create(level.Slice(x, 4)), Vector128<float>.Zero).ExtractMostSignificantBits();
+            ulong inside = Vector128.GreaterThan(Vector128.Create(level.Slice(x, 16)), Vector128<sbyte>.Zero).ExtractMostSignificantBits();
             bits[x / 64] |= inside << (x % 64);
         }
 
         for (; x < level.Length; x++)
         {
-            bits[x / 64] |= (level[x] > 0f ? 1UL : 0UL) << (x % 64);
+            bits[x / 64] |= (level[x] > 0 ? 1UL : 0UL) << (x % 64);
         }
     }
 

@@ -2,7 +2,6 @@ using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
-using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Pictures.Views;
 
@@ -20,33 +19,34 @@ internal sealed class SampledField
     private readonly Vector128<float> last;
 
     /// <summary>A field ready to be sampled.</summary>
-    /// <param name="values">From -1 to 1, what lies beyond is cut off; x fastest, then y, then z. What is above 0, however little, stays above.</param>
+    /// <param name="steps">Values in steps, of which 127 are 1; x fastest, then y, then z.</param>
     /// <param name="nx">Values along x, 2 or more.</param>
     /// <param name="ny">Values along y, 2 or more.</param>
     /// <param name="nz">Values along z, 2 or more.</param>
-    /// <param name="parallelism">Threads; the result does not depend on them.</param>
-    public SampledField(float[] values, int nx, int ny, int nz, Parallelism parallelism)
+    public SampledField(sbyte[] steps, int nx, int ny, int nz)
     {
+        this.steps = steps;
         this.nx = nx;
         plane = nx * ny;
         last = new Vector3(nx - 1.001f, ny - 1.001f, nz - 1.001f).AsVector128();
-        steps = GC.AllocateUninitializedArray<sbyte>(values.Length);
-        Parallel.For(0, nz, new ParallelOptions { MaxDegreeOfParallelism = parallelism.Threads }, z =>
-        {
-            ReadOnlySpan<float> from = values.AsSpan(z * plane, plane);
-            Span<sbyte> to = steps.AsSpan(z * plane, plane);
-            int i = 0;
-            for (; i <= from.Length - 16; i += 16)
-            {
-                Vector128<short> first = Vector128.Narrow(Steps(from, i), Steps(from, i + 4)), second = Vector128.Narrow(Steps(from, i + 8), Steps(from, i + 12));
-                Vector128.Narrow(first, second).CopyTo(to[i..]);
-            }
+    }
 
-            for (; i < from.Length; i++)
-            {
-                to[i] = (sbyte)Steps(Vector128.CreateScalar(from[i]))[0];
-            }
-        });
+    /// <summary>Values in steps.</summary>
+    /// <param name="values">From -1 to 1, what lies beyond is cut off.</param>
+    /// <param name="to">Takes the steps; what is above 0, however little, stays above.</param>
+    public static void ToSteps(ReadOnlySpan<float> values, Span<sbyte> to)
+    {
+        int i = 0;
+        for (; i <= to.Length - 16; i += 16)
+        {
+            Vector128<short> first = Vector128.Narrow(Steps(values, i), Steps(values, i + 4)), second = Vector128.Narrow(Steps(values, i + 8), Steps(values, i + 12));
+            Vector128.Narrow(first, second).StoreUnsafe(ref to[i]);
+        }
+
+        for (; i < to.Length; i++)
+        {
+            to[i] = (sbyte)Steps(Vector128.CreateScalar(values[i]))[0];
+        }
     }
 
     /// <summary>The value at a point.</summary>

@@ -96,7 +96,7 @@ public sealed class BodyTests
             level[i] = z < 32 && !shaft ? 1f : -1f;
         }
 
-        Body body = new(level, Grid(), new Parallelism(2));
+        Body body = new(Steps(level), Grid(), new Parallelism(2));
 
         Assert.True(body.Open(new Vector3(8f, 8f, 46f), Vector3.UnitZ) > 0.9f);
         Assert.True(body.Open(new Vector3(24f, 24f, 10f), Vector3.UnitZ) < 0.35f);
@@ -107,7 +107,7 @@ public sealed class BodyTests
     [Fact]
     public void Bricks_know_the_distance_to_the_nearest_that_holds_any_of_the_body()
     {
-        Bricks bricks = Bricks.Of(Level(), Grid(), new Parallelism(2));
+        Bricks bricks = Bricks.Of(Steps(Level()), Grid(), new Parallelism(2));
         (int X, int Y, int Z)[] held = [.. Places(bricks).Where(b => bricks.Distance[(b.Z * bricks.Ny + b.Y) * bricks.Nx + b.X] == 0)];
 
         Assert.NotEmpty(held);
@@ -119,7 +119,7 @@ public sealed class BodyTests
     private static IEnumerable<(int X, int Y, int Z)> Places(Bricks bricks) =>
         Enumerable.Range(0, bricks.Distance.Length).Select(i => (i % bricks.Nx, i / bricks.Nx % bricks.Ny, i / (bricks.Nx * bricks.Ny)));
 
-    private static Body Ball() => new(Level(), Grid(), new Parallelism(2));
+    private static Body Ball() => new(Steps(Level()), Grid(), new Parallelism(2));
 
     private static CellGrid Grid() => new()
     {
@@ -132,6 +132,13 @@ public sealed class BodyTests
         CellMetres = 0.00625,
         CellHeightMetres = 0.00625,
     };
+
+    private static sbyte[] Steps(float[] level)
+    {
+        sbyte[] steps = new sbyte[level.Length];
+        SampledField.ToSteps(level, steps);
+        return steps;
+    }
 
     private static float[] Level()
     {
