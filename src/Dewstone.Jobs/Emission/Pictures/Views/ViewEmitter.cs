@@ -14,7 +14,7 @@ internal sealed class ViewEmitter
     private readonly HardenedSurface surface;
     private readonly Body solid;
     private readonly Parallelism parallelism;
-    private readonly CancellationToken cancellation;
+    private readonly ViewPainter painter;
 
     /// <summary>Views of a job.</summary>
     /// <param name="job">The job.</param>
@@ -28,7 +28,7 @@ internal sealed class ViewEmitter
         this.surface = surface;
         this.solid = solid;
         this.parallelism = parallelism;
-        this.cancellation = cancellation;
+        painter = new ViewPainter(Width, Height, parallelism, cancellation);
     }
 
     /// <summary>The unit from outside, seen from the south-south-east.</summary>
@@ -36,7 +36,7 @@ internal sealed class ViewEmitter
     public Canvas Outside()
     {
         ViewCamera camera = new(job, 33.0, 27.0, Width, Height, Border, Foot);
-        Canvas canvas = Paint(new SolidScene(solid, solid, camera, null));
+        Canvas canvas = painter.Paint(new SolidScene(solid, solid, camera, null));
         ViewCaption.Draw(canvas, job, camera, "predicted solid from the south-east");
         return canvas;
     }
@@ -48,7 +48,7 @@ internal sealed class ViewEmitter
         ViewCamera camera = new(job, 40.0, 30.0, Width, Height, Border, Foot);
         WaterCementTones tones = new(job, surface);
         Body left = new(Remaining.Of(solid, camera, parallelism), solid.Grid, parallelism);
-        Canvas canvas = Paint(new SolidScene(solid, left, camera, tones));
+        Canvas canvas = painter.Paint(new SolidScene(solid, left, camera, tones));
         ViewCaption.Draw(canvas, job, camera, "predicted solid, south-eastern quarter cut away");
         Legend(canvas, tones);
         return canvas;
@@ -60,16 +60,9 @@ internal sealed class ViewEmitter
     {
         ViewCamera camera = new(job, 33.0, 27.0, Width, Height, Border, Foot);
         Body voids = new(VoidsLevel.Of(solid.Level, solid.Grid, job.Placement, parallelism), solid.Grid, parallelism);
-        Canvas canvas = Paint(new VoidsScene(voids, solid, camera));
+        Canvas canvas = painter.Paint(new VoidsScene(voids, solid, camera));
         Edges(canvas, camera);
         ViewCaption.Draw(canvas, job, camera, $"tunnels, cavities and dry pockets as they set, less a skin of {VoidsLevel.SkinPitches * job.Lattice.PitchMetres * 1000.0:0.#} mm");
-        return canvas;
-    }
-
-    private Canvas Paint(IScene scene)
-    {
-        Canvas canvas = new(Width, Height);
-        ViewPainter.Paint(canvas, scene, parallelism, cancellation);
         return canvas;
     }
 

@@ -21,7 +21,6 @@ internal sealed class ViewPainter
     // Differences of a colour, 1: within a square that is not even looked at in its middle; of the middle from the mean of the corners; between pixels, at an edge.
     private const float Flat = 0.02f, Straight = 0.04f, Edge = 0.1f;
 
-    private readonly IScene scene;
     private readonly int width;
     private readonly int height;
     private readonly int stride;
@@ -29,33 +28,43 @@ internal sealed class ViewPainter
     private readonly int across;
     private readonly Vector4[] seen;
     private readonly bool[] even;
+    private readonly bool[] edges;
+    private readonly Vector4[] corners;
     private readonly Parallelism parallelism;
     private readonly CancellationToken cancellation;
 
-    private ViewPainter(int width, int height, IScene scene, Parallelism parallelism, CancellationToken cancellation)
+    /// <summary>A painter of sheets of one size, one after another: they share what it needs, which is larger than a sheet.</summary>
+    /// <param name="width">Pixels across.</param>
+    /// <param name="height">Pixels down.</param>
+    /// <param name="parallelism">Threads; no picture depends on them.</param>
+    /// <param name="cancellation">Looked at every few rows.</param>
+    public ViewPainter(int width, int height, Parallelism parallelism, CancellationToken cancellation)
     {
-        (this.width, this.height, this.scene, this.parallelism, this.cancellation) = (width, height, scene, parallelism, cancellation);
+        (this.width, this.height, this.parallelism, this.cancellation) = (width, height, parallelism, cancellation);
         across = (width + Square - 1) / Square;
         int down = (height + Square - 1) / Square;
         // One point more than squares, whose far corners may lie beyond the sheet.
         (stride, rows) = (across * Square + 1, down * Square + 1);
         seen = new Vector4[stride * rows];
         even = new bool[across * down];
+        edges = new bool[seen.Length];
+        corners = new Vector4[stride * (height + 1)];
     }
 
     /// <summary>Paints a scene over a whole sheet.</summary>
-    /// <param name="canvas">The sheet.</param>
     /// <param name="scene">The scene.</param>
-    /// <param name="parallelism">Threads; the picture does not depend on them.</param>
-    /// <param name="cancellation">Looked at every few rows.</param>
-    public static void Paint(Canvas canvas, IScene scene, Parallelism parallelism, CancellationToken cancellation)
+    /// <returns>The sheet.</returns>
+    public Canvas Paint(IScene scene)
     {
-        ViewPainter painter = new(canvas.Width, canvas.Height, scene, parallelism, cancellation);
-        painter.Rows(painter.rows, Square, painter.LookAtCorners);
-        painter.Rows(painter.rows - 1, Square, painter.LookAtMiddles);
-        painter.Rows(painter.rows, Half, painter.LookAtSides);
-        painter.Rows(painter.rows, 1, painter.LookBetween);
-        painter.PaintPixels(canvas);
+        Canvas canvas = new(width, height);
+        Rows(rows, Square, y => LookAtCorners(scene, y));
+        Rows(rows - 1, Square, y => LookAtMiddles(scene, y));
+        Rows(rows, Half, y => LookAtSides(scene, y));
+        Rows(rows, 1, y => LookBetween(scene, y));
+        Rows(height, 1, FindEdges);
+        Rows(height + 1, 1, y => LookAtPixelCorners(scene, y));
+        Rows(height, 1, y => PaintPixels(canvas, y));
+        return canvas;
     }
 
     /// <summary>A colour as a pixel.</summary>
@@ -81,30 +90,30 @@ internal sealed class ViewPainter
             }
         });
 
-    private Vector4 Look(int x, int y) => scene.Look(x + 0.5f, y + 0.5f);
+    private static Vector4 Look(IScene scene, int x, int y) => scene.Look(x + 0.5f, y + 0.5f);
 
-    private void LookAtCorners(int y)
+    private void LookAtCorners(IScene scene, int y)
     {
         for (int x = 0; x < stride; x += Square)
         {
-            seen[y * stride + x] = Look(x, y);
+            seen[y * stride + x] = Look(scene, x, y);
         }
     }
 
-    private void LookAtMiddles(int y)
+    private void LookAtMiddles(IScene scene, int y)
     {
         for (int x = 0; x < stride - 1; x += Square)
         {
             Vector4 spread = Spread(x, y, Square, out Vector4 mean);
             bool flat = mean.W < IScene.FinelyDrawn && !Beyond(spread, Flat);
-            Vector4 middle = flat ? mean : Look(x + Half, y + Half);
+            Vector4 middle = flat ? mean : Look(scene, x + Half, y + Half);
             seen[(y + Half) * stride + x + Half] = middle;
             even[y / Square * across + x / Square] = flat || (mean.W < IScene.FinelyDrawn && spread.W < Edge && !Beyond(Vector4.Abs(middle - mean), Straight));
         }
     }
 
     // The middles of the sides that two squares share.
-    private void LookAtSides(int y)
+    private void LookAtSides(IScene scene, int y)
     {
         bool upright = y % Square != 0;
         for (int x = upright ? 0 : Half; x < stride; x += Square)
@@ -112,14 +121,14 @@ internal sealed class ViewPainter
             int at = y * stride + x, toEnd = upright ? Half * stride : Half, toMiddle = upright ? Half : Half * stride;
             bool before = upright ? x > 0 : y > 0, behind = upright ? x < stride - 1 : y < rows - 1;
             int here = y / Square * across + x / Square, last = upright ? here - 1 : here - across;
-            seen[at] = (before && !even[last]) || (behind && !even[here]) ? Look(x, y)
+            seen[at] = (before && !even[last]) || (behind && !even[here]) ? Look(scene, x, y)
                 : before && behind ? 0.25f * (seen[at - toEnd] + seen[at + toEnd] + seen[at - toMiddle] + seen[at + toMiddle])
                 : 0.5f * (seen[at - toEnd] + seen[at + toEnd]);
         }
     }
 
     // The points that are still missing, between those of squares of half the side.
-    private void LookBetween(int y)
+    private void LookBetween(IScene scene, int y)
     {
         bool between = y % Half != 0;
         int top = between ? y - 1 : y;
@@ -128,7 +137,7 @@ internal sealed class ViewPainter
             bool beside = x % Half != 0;
             int left = beside ? x - 1 : x, at = y * stride + x;
             bool uneven = IsUneven(left, top) || (!between && IsUneven(left, top - Half)) || (!beside && IsUneven(left - Half, top));
-            seen[at] = uneven ? Look(x, y)
+            seen[at] = uneven ? Look(scene, x, y)
                 : !between ? 0.5f * (seen[at - 1] + seen[at + 1])
                 : !beside ? 0.5f * (seen[at - stride] + seen[at + stride])
                 : 0.25f * (seen[at - stride - 1] + seen[at - stride + 1] + seen[at + stride - 1] + seen[at + stride + 1]);
@@ -155,27 +164,22 @@ internal sealed class ViewPainter
         return Vector4.Max(Vector4.Max(a, b), Vector4.Max(c, d)) - Vector4.Min(Vector4.Min(a, b), Vector4.Min(c, d));
     }
 
-    private void PaintPixels(Canvas canvas)
+    private void FindEdges(int y)
     {
-        bool[] edges = new bool[stride * rows];
-        Rows(height, 1, y =>
+        for (int x = 0; x < width; x++)
         {
-            for (int x = 0; x < width; x++)
-            {
-                edges[y * stride + x] = IsEdge(x, y);
-            }
-        });
-        Vector4[] corners = new Vector4[stride * (height + 1)];
-        Rows(height + 1, 1, y => LookAtPixelCorners(corners, edges, y));
-        Rows(height, 1, y =>
+            edges[y * stride + x] = IsEdge(x, y);
+        }
+    }
+
+    private void PaintPixels(Canvas canvas, int y)
+    {
+        for (int x = 0; x < width; x++)
         {
-            for (int x = 0; x < width; x++)
-            {
-                int at = y * stride + x;
-                Vector4 colour = edges[at] ? (2f * seen[at] + corners[at] + corners[at + 1] + corners[at + stride] + corners[at + stride + 1]) / 6f : seen[at];
-                canvas.Pixels[y * width + x] = ToPixel(colour.AsVector128().AsVector3());
-            }
-        });
+            int at = y * stride + x;
+            Vector4 colour = edges[at] ? (2f * seen[at] + corners[at] + corners[at + 1] + corners[at + stride] + corners[at + stride + 1]) / 6f : seen[at];
+            canvas.Pixels[y * width + x] = ToPixel(colour.AsVector128().AsVector3());
+        }
     }
 
     private bool IsEdge(int x, int y)
@@ -190,7 +194,7 @@ internal sealed class ViewPainter
     }
 
     // The upper left corners of a row's pixels, those that an edge touches.
-    private void LookAtPixelCorners(Vector4[] corners, bool[] edges, int y)
+    private void LookAtPixelCorners(IScene scene, int y)
     {
         for (int x = 0; x <= width; x++)
         {
