@@ -96,7 +96,7 @@ internal static class DiffCommand
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            await world.Error.WriteLineAsync($"dewstone: cannot write pictures to '{folder}': {fault.Message}").ConfigureAwait(false);
+            await world.Error.WriteLineAsync(ProgramText.Of(ProgramFindings.Output, $"cannot write pictures to '{folder}': {fault.Message}")).ConfigureAwait(false);
             return ExitCode.CannotCreate;
         }
     }

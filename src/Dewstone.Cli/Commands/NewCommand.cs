@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using Dewstone.Cli.Rendering;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Reading.Schema;
 
@@ -31,7 +32,7 @@ internal static class NewCommand
             catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException)
             {
                 string why = System.IO.File.Exists(path) ? "it exists already; nothing was changed" : fault.Message;
-                await world.Error.WriteLineAsync($"dewstone: cannot write '{path}': {why}").ConfigureAwait(false);
+                await world.Error.WriteLineAsync(ProgramText.Of(ProgramFindings.Output, $"cannot write '{path}': {why}")).ConfigureAwait(false);
                 return ExitCode.CannotCreate;
             }
 

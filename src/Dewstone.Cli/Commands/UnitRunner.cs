@@ -197,9 +197,9 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
             await File.WriteAllBytesAsync(path, bytes, cancellation).ConfigureAwait(false);
             return ExitCode.Done;
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            await world.Error.WriteLineAsync($"dewstone: cannot write '{path}': {fault.Message}").ConfigureAwait(false);
+            await world.Error.WriteLineAsync(ProgramText.Of(ProgramFindings.Output, $"cannot write '{path}': {fault.Message}")).ConfigureAwait(false);
             return ExitCode.CannotCreate;
         }
     }

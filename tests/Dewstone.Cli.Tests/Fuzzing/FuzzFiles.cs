@@ -128,6 +128,24 @@ internal static class FuzzFiles
 
         """;
 
+    /// <summary>Writes an order of three tiny units.</summary>
+    public static void WriteTinyOrder(FuzzYard yard)
+    {
+        using TinyOrder order = new(3);
+        foreach (string file in Directory.GetFiles(order.Folder))
+        {
+            yard.Write(Path.GetFileName(file), File.ReadAllText(file));
+        }
+
+        yard.Write("tiny.order.yaml", File.ReadAllText(order.File) + """
+            printers: [small.printer.yaml]
+            bins: {count: 5, change: 10 min, curing_places: 5, handling: 500 kg, set_before_dig: 36 h}
+            transport: {payload: 20 t, deck: 40 places, stack: 1}
+            site_plan: {anchor: [41.5 N, 30.2 W], heading: 40 deg, spacing: 3 m, rows: 1}
+
+            """);
+    }
+
     /// <summary>Writes all descriptions and tables of measurements.</summary>
     public static void Write(FuzzYard yard)
     {

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 
@@ -11,8 +10,9 @@ internal sealed partial class FuzzRun(FuzzYard yard)
     private const int MostFailures = 20;
     private const long MostBytes = 1L << 30;
 
-    // A hang, not a time: a case takes some milliseconds.
-    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(5);
+    // Hangs, not times: a case takes some milliseconds. What waits for something uses no processor; on a machine with other work, what computes does so slowly.
+    private static readonly TimeSpan LongestComputing = TimeSpan.FromSeconds(5);
+    private static readonly TimeSpan LongestWaiting = TimeSpan.FromSeconds(60);
 
     private static readonly int[] Known = [ExitCode.Done, ExitCode.No, ExitCode.InputAtFault, ExitCode.CannotCreate, ExitCode.TryAgain];
 
@@ -41,8 +41,6 @@ internal sealed partial class FuzzRun(FuzzYard yard)
                 {
                     failures.Add($"case {number} of seed {seed}, {made}\n  {fault}");
                 }
-
-                yard.Restore();
             }
         }
         finally
@@ -59,30 +57,45 @@ internal sealed partial class FuzzRun(FuzzYard yard)
     public async Task<string?> Fault(FuzzCase made)
     {
         Dictionary<string, (long, DateTime)> standing = yard.Standing();
-        long allocated = GC.GetTotalAllocatedBytes();
-        Stopwatch clock = Stopwatch.StartNew();
+        long before = GC.GetTotalMemory(forceFullCollection: false), most = before;
+        using Timer watch = new(_ => most = Math.Max(most, GC.GetTotalMemory(forceFullCollection: false)), null, 10, 10);
         Words.Answer answer;
         try
         {
             Task<Words.Answer> run = Task.Run(() => Words.Run(made.Words));
-            answer = await run.WaitAsync(Longest);
-        }
-        catch (TimeoutException)
-        {
-            return $"did not end within {Longest.TotalSeconds} s";
+            TimeSpan computed = Environment.CpuUsage.TotalTime;
+            Task end = Task.Delay(LongestWaiting);
+            while (!run.IsCompleted && !end.IsCompleted && Environment.CpuUsage.TotalTime - computed < LongestComputing)
+            {
+                await Task.WhenAny(run, end, Task.Delay(LongestComputing / 10));
+            }
+
+            if (!run.IsCompleted)
+            {
+                yard.Restore(yard.Standing());
+                return "did not end";
+            }
+
+            answer = await run;
         }
         catch (Exception fault)
         {
+            yard.Restore(yard.Standing());
             return $"threw {fault}";
         }
 
         ends[answer.Code] = ends.GetValueOrDefault(answer.Code) + 1;
-        allocated = GC.GetTotalAllocatedBytes() - allocated;
+        Dictionary<string, (long, DateTime)> left = yard.Standing();
+        string? stray = FuzzYard.Changes(standing, left).FirstOrDefault(path => !made.MayWrite.Any(may => Within(path, may) || Within(may, path)));
+        string? half = left.Keys.FirstOrDefault(path => Path.GetFileName(path).StartsWith('.'));
+        yard.Restore(left);
         return Judge(made, answer) ??
-            (allocated > MostBytes ? $"took {allocated >> 20} MiB" : null) ??
-            (yard.Changes(standing).FirstOrDefault(path => !made.MayWrite.Any(may => path == may || path.StartsWith(may + "/", StringComparison.Ordinal) || may.StartsWith(path + "/", StringComparison.Ordinal))) is { } stray ? $"changed {stray}" : null) ??
-            (yard.Standing().Keys.FirstOrDefault(path => made.MayWrite.Any(may => path.StartsWith(may + "/", StringComparison.Ordinal)) && Path.GetFileName(path).StartsWith('.')) is { } half ? $"left {half}" : null);
+            (most - before > MostBytes ? $"took {(most - before) >> 20} MiB" : null) ??
+            (stray is null ? null : $"changed {stray}") ??
+            (half is null ? null : $"left {half}");
     }
+
+    private static bool Within(string path, string folder) => path == folder || path.StartsWith(folder + "/", StringComparison.Ordinal);
 
     private static string? Judge(FuzzCase made, Words.Answer answer)
     {
@@ -111,6 +124,6 @@ internal sealed partial class FuzzRun(FuzzYard yard)
         return answer.Code != ExitCode.Done && said.Length == 0 ? $"ended with {answer.Code} and said nothing" : null;
     }
 
-    [GeneratedRegex("DW[0-9]{4}|^dewstone: ", RegexOptions.Multiline)]
+    [GeneratedRegex("(error|warning|note) DW[0-9]{4}|\"DW[0-9]{4}\"", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Code();
 }

@@ -10,6 +10,9 @@ namespace Dewstone.Cli.Tests.Fuzzing;
 /// <param name="Commands">Words of commands, apart by spaces, run in <c>work</c>.</param>
 internal sealed record FuzzSubject(string File, int Weight, params string[] Commands)
 {
+    /// <summary>A file that is not there: named beside the damaged one, all is read and nothing computed, which would take long.</summary>
+    public const string Missing = "missing.csv";
+
     /// <summary>Job folder whose hashes can be made to agree with the damaged file, so that it is read further.</summary>
     public string? Job { get; init; }
 
@@ -30,14 +33,12 @@ internal sealed record FuzzSubject(string File, int Weight, params string[] Comm
         string before = Environment.CurrentDirectory;
         try
         {
-            foreach (string command in subjects.SelectMany(subject => subject.Commands).Distinct())
+            foreach (string command in subjects.SelectMany(subject => subject.Commands).Distinct().Where(command => !command.Contains(Missing, StringComparison.Ordinal)))
             {
                 Environment.CurrentDirectory = yard.In("work");
-                var w = System.Diagnostics.Stopwatch.StartNew();
                 Words.Answer answer = await Words.Run(command.Split(' '));
-                Console.WriteLine($"{w.ElapsedMilliseconds} ms {command}");
                 Assert.True(answer.Code is ExitCode.Done or ExitCode.No, $"{command}: {answer.Code} {answer.Output}{answer.Error}");
-                yard.Restore();
+                yard.Restore(yard.Standing());
             }
         }
         finally

@@ -60,17 +60,15 @@ internal sealed class FuzzYard : IDisposable
     /// <summary>Every file and folder with its size and time of change.</summary>
     public Dictionary<string, (long, DateTime)> Standing() => Entries().ToDictionary(entry => entry, entry => Directory.Exists(entry) ? default : (new FileInfo(entry).Length, File.GetLastWriteTimeUtc(entry)));
 
-    /// <summary>Paths that differ from an earlier state.</summary>
-    public IReadOnlyList<string> Changes(Dictionary<string, (long, DateTime)> before)
-    {
-        Dictionary<string, (long, DateTime)> now = Standing();
-        return [.. before.Keys.Union(now.Keys).Where(path => !before.TryGetValue(path, out var was) || !now.TryGetValue(path, out var then) || was != then).Order(StringComparer.Ordinal)];
-    }
+    /// <summary>Paths that differ between two states.</summary>
+    public static IReadOnlyList<string> Changes(Dictionary<string, (long, DateTime)> before, Dictionary<string, (long, DateTime)> after) =>
+        [.. before.Keys.Union(after.Keys).Where(path => !before.TryGetValue(path, out var was) || !after.TryGetValue(path, out var now) || was != now).Order(StringComparer.Ordinal)];
 
     /// <summary>Puts everything right again.</summary>
-    public void Restore()
+    /// <param name="now">What stands now.</param>
+    public void Restore(Dictionary<string, (long, DateTime)> now)
     {
-        foreach (string path in Changes(standing).Reverse())
+        foreach (string path in Changes(standing, now).Reverse())
         {
             if (sound.TryGetValue(path, out byte[]? bytes))
             {

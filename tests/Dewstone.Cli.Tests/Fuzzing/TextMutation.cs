@@ -117,18 +117,18 @@ internal static partial class TextMutation
         return string.Concat(text.AsSpan(0, chosen.Index), with(chosen.Value), text.AsSpan(chosen.Index + chosen.Length));
     }
 
-    [GeneratedRegex("[A-Za-z0-9_.+/%-]+")]
+    [GeneratedRegex("[A-Za-z0-9_.+/%-]+", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Tokens();
 
-    [GeneratedRegex("[0-9]+([.][0-9]+)?")]
+    [GeneratedRegex("[0-9]+([.][0-9]+)?", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Digits();
 
-    [GeneratedRegex("(?<=[0-9] ?)(mm|m|kg/m3|kg|%|degC|K|s|min|h|d|yr|kPa|mL/s|mL|L/s|L|m2/s|deg|layers?|/kg|/L)")]
+    [GeneratedRegex("(?<=[0-9] ?)(mm|m|kg/m3|kg|%|degC|K|s|min|h|d|yr|kPa|mL/s|mL|L/s|L|m2/s|deg|layers?|/kg|/L)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex UnitsOfMeasure();
 
-    [GeneratedRegex("\"?[a-z_0-9]+\"?(?= ?:)")]
+    [GeneratedRegex("\"?[a-z_0-9]+\"?(?= ?:)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Keys();
 
-    [GeneratedRegex("[^A-Za-z0-9]")]
+    [GeneratedRegex("[^A-Za-z0-9]", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Signs();
 }
