@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Runtime.InteropServices;
 using Dewstone.Cli.Commands;
 
@@ -8,6 +9,8 @@ internal static class Program
     private static async Task<int> Main(string[] args)
     {
         // Answered before the command line library is loaded: scripts ask often, and it halves the work done to answer.
+        // The program is built without cultures, but a variable of the environment brings them back, and numbers in pictures would follow them.
+        CultureInfo.DefaultThreadCurrentCulture = CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.InvariantCulture;
         Surroundings world = Surroundings.OfProcess();
         if (args is ["--version"])
         {
