@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Runtime.InteropServices;
 using Dewstone.Cli.Commands;
 
@@ -8,10 +9,12 @@ internal static class Program
     private static async Task<int> Main(string[] args)
     {
         // Answered before the command line library is loaded: scripts ask often, and it halves the work done to answer.
+        // The program is built without cultures, but a variable of the environment brings them back, and numbers in pictures would follow them.
+        CultureInfo.DefaultThreadCurrentCulture = CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.InvariantCulture;
+        Surroundings world = Surroundings.OfProcess();
         if (args is ["--version"])
         {
-            await Console.Out.WriteLineAsync(ToolVersion.Text).ConfigureAwait(false);
-            return ExitCode.Done;
+            return await CommandLine.GuardAsync(world, () => Version(world)).ConfigureAwait(false);
         }
 
         using CancellationTokenSource stop = new();
@@ -28,12 +31,18 @@ internal static class Program
         using PosixSignalRegistration terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, c => OnSignal(c, ExitCode.Terminated));
         try
         {
-            return await CommandLine.RunAsync(args, Surroundings.OfProcess(), stop.Token).ConfigureAwait(false);
+            return await CommandLine.RunAsync(args, world, stop.Token).ConfigureAwait(false);
         }
         catch (OperationCanceledException) when (stop.IsCancellationRequested)
         {
-            await Console.Error.WriteLineAsync("dewstone: stopped; nothing half-written was left.").ConfigureAwait(false);
+            await world.Error.WriteLineAsync("dewstone: stopped; nothing half-written was left.").ConfigureAwait(false);
             return stopCode;
         }
+    }
+
+    private static async Task<int> Version(Surroundings world)
+    {
+        await world.Output.WriteLineAsync(ToolVersion.Text).ConfigureAwait(false);
+        return ExitCode.Done;
     }
 }

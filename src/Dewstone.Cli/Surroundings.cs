@@ -28,8 +28,9 @@ internal sealed class Surroundings
         bool noColour = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
         return new Surroundings
         {
-            Output = Console.Out,
-            Error = Console.Error,
+            Output = new StandardStream(Console.Out, isError: false),
+            // Bars are drawn only on what is known to be the terminal itself.
+            Error = Console.IsErrorRedirected ? new StandardStream(Console.Error, isError: true) : Console.Error,
             ErrorIsTerminal = !Console.IsErrorRedirected,
             Colour = !noColour && !Console.IsOutputRedirected,
             BoundMemory = bytes =>

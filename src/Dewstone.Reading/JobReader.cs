@@ -76,6 +76,11 @@ internal sealed class JobReader(ReadOptions options)
         where T : class
     {
         DiagnosticBag refusals = new();
+        if (!IsPath(path, refusals))
+        {
+            return new FileReading<T>(null, refusals.Items, new SourceMap(path));
+        }
+
         return FileLoader.Load(new FileRequest(Path.GetFullPath(path), path, null, null, null), refusals) is { } text
             ? read(text.Text, text.Shown)
             : new FileReading<T>(null, refusals.Items, new SourceMap(path));
@@ -90,6 +95,21 @@ internal sealed class JobReader(ReadOptions options)
             ?? OpenReferenced(options.Needles is null && !tonightNames, printer, printer?.Value?.Needles, "needles", null, Read);
     }
 
+    /// <summary>Whether a word can be a path at all.</summary>
+    /// <param name="path">The word.</param>
+    /// <param name="findings">Takes DW8101 when it cannot.</param>
+    /// <returns>False with a finding.</returns>
+    internal static bool IsPath(string path, DiagnosticBag findings)
+    {
+        bool isPath = path.Length > 0 && !path.Contains('\0');
+        if (!isPath)
+        {
+            findings.Add(FileFindings.NotFound.At($"`{path.Replace('\0', ' ')}` is no path of a file", "name a file"));
+        }
+
+        return isPath;
+    }
+
     // A file named on the command line; its own references are bound to the root found for it.
     private Opened<T>? OpenNamed<T>(string? path, string role, DescriptionKind? kind, Func<string, string, FileReading<T>> read)
         where T : class
@@ -99,9 +119,8 @@ internal sealed class JobReader(ReadOptions options)
             return null;
         }
 
-        if (path.Length == 0 || path.Contains('\0'))
+        if (!IsPath(path, findings))
         {
-            findings.Add(FileFindings.NotFound.At($"`{path.Replace('\0', ' ')}` is no path of a file ({role})", "name a file"));
             return null;
         }
 

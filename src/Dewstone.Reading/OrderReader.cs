@@ -18,8 +18,13 @@ internal sealed class OrderReader(string? statedRoot)
     /// <returns>The reading.</returns>
     public OrderReading Read(string path)
     {
-        string full = Path.GetFullPath(path);
         source = new SourceMap(path);
+        if (!JobReader.IsPath(path, findings))
+        {
+            return Result(null, [], []);
+        }
+
+        string full = Path.GetFullPath(path);
         if (FileLoader.Load(new FileRequest(full, path, null, null, null), findings) is not { } loaded)
         {
             return Result(null, [], []);

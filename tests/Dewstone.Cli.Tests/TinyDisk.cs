@@ -24,6 +24,10 @@ internal sealed class TinyDisk : IDisposable
             : null;
     }
 
+    /// <summary>Lets nobody write on it any more, not even root.</summary>
+    /// <returns>False where that may not be done.</returns>
+    public bool TryMakeReadOnly() => Run("mount", "-o", "remount,ro", folder);
+
     public void Dispose() => Run("umount", folder);
 
     private static bool Run(string program, params string[] words)

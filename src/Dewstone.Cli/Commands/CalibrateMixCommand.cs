@@ -8,6 +8,7 @@ using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Measurements;
 using Dewstone.Reading;
+using Dewstone.Reading.Files;
 
 namespace Dewstone.Cli.Commands;
 
@@ -73,7 +74,7 @@ internal static class CalibrateMixCommand
         return command;
     }
 
-    private static string Hash(string file) => Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(file)));
+    private static string Hash(string file) => Convert.ToHexStringLower(SHA256.HashData(WholeFile.Read(file)));
 
     private static Option<IReadOnlyList<int>?> Exponent() => new("--exponent")
     {

@@ -13,7 +13,7 @@ internal static class CalibrationFiles
     /// <param name="inputs">Files that are read.</param>
     /// <returns>DW8327, or nothing.</returns>
     public static IEnumerable<Diagnostic> Overwritten(string target, IEnumerable<string> inputs) =>
-        inputs.Where(input => MeasurementReader.IsSameFile(input, target)).Take(1).Select(input => MeasurementFindings.WouldOverwrite.At(
+        inputs.Where(input => input.Length > 0 && target.Length > 0 && MeasurementReader.IsSameFile(input, target)).Take(1).Select(input => MeasurementFindings.WouldOverwrite.At(
             $"`{target}` is read and would be overwritten", "name a new file with -o", location: new SourceLocation(input, 0, 0)));
 
     /// <summary>Writes the output and its pictures.</summary>

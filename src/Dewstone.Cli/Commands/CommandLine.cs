@@ -1,6 +1,9 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Parsing;
+using Dewstone.Cli.Rendering;
+using Dewstone.Jobs.Folders;
+using Dewstone.Model.Diagnostics;
 
 namespace Dewstone.Cli.Commands;
 
@@ -15,7 +18,7 @@ internal static class CommandLine
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public static async Task<int> RunAsync(IReadOnlyList<string> args, Surroundings world, CancellationToken cancellation)
     {
-        try
+        return await GuardAsync(world, async () =>
         {
             RootCommand root = CreateRoot(world);
             ParseResult parse = root.Parse(args);
@@ -32,23 +35,48 @@ internal static class CommandLine
                 ProcessTerminationTimeout = null,
             };
             return await parse.InvokeAsync(settings, cancellation).ConfigureAwait(false);
+        }).ConfigureAwait(false);
+    }
+
+    /// <summary>Runs something to an exit code, whatever becomes of it.</summary>
+    /// <param name="world">Where to complain.</param>
+    /// <param name="run">What to run.</param>
+    /// <returns>The exit code.</returns>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static async Task<int> GuardAsync(Surroundings world, Func<Task<int>> run)
+    {
+        try
+        {
+            return await run().ConfigureAwait(false);
         }
         catch (UsageException fault)
         {
-            await world.Error.WriteLineAsync($"dewstone: {fault.Message}").ConfigureAwait(false);
-            return ExitCode.InputAtFault;
+            return await SayAsync(ProgramFindings.Usage, fault.Message, ExitCode.InputAtFault).ConfigureAwait(false);
+        }
+        catch (OutputFaultException fault)
+        {
+            return await SayAsync(
+                ProgramFindings.Output, $"standard output cannot be written: {fault.Message}", fault.MayPass ? ExitCode.TryAgain : ExitCode.CannotCreate).ConfigureAwait(false);
         }
         catch (OutOfMemoryException)
         {
-            await world.Error.WriteLineAsync("dewstone: out of memory; try fewer --cells or --threads, or close other programs.").ConfigureAwait(false);
-            return ExitCode.TryAgain;
+            return await SayAsync(ProgramFindings.Memory, "out of memory; try fewer --cells or --threads, or close other programs", ExitCode.TryAgain).ConfigureAwait(false);
+        }
+        catch (Exception fault) when (DiskFaults.IsDiskFault(fault))
+        {
+            return await SayAsync(ProgramFindings.Disk, $"{fault.Message.TrimEnd('.')}; run the same command again", ExitCode.TryAgain).ConfigureAwait(false);
         }
         catch (Exception fault) when (fault is not OperationCanceledException)
         {
-            string what = fault.Message.ReplaceLineEndings(" ");
-            await world.Error.WriteLineAsync($"dewstone: a fault of ours ({fault.GetType().Name}: {what}); nothing half-written was left. Please report it with the input files.")
-                .ConfigureAwait(false);
-            return ExitCode.OurFault;
+            return await SayAsync(
+                ProgramFindings.Fault, $"a fault of ours ({fault.GetType().Name}: {fault.Message}); nothing half-written was left. Please report it with the input files",
+                ExitCode.OurFault).ConfigureAwait(false);
+        }
+
+        async Task<int> SayAsync(FindingKind kind, string message, int code)
+        {
+            await world.Error.WriteLineAsync(ProgramText.Of(kind, message)).ConfigureAwait(false);
+            return code;
         }
     }
 
@@ -97,7 +125,7 @@ internal static class CommandLine
     {
         foreach (string message in parse.Errors.Select(e => e.Message).Distinct())
         {
-            await world.Error.WriteLineAsync($"dewstone: {message}").ConfigureAwait(false);
+            await world.Error.WriteLineAsync(ProgramText.Of(ProgramFindings.Usage, message)).ConfigureAwait(false);
         }
 
         string path = "";

@@ -4,6 +4,7 @@ using Dewstone.Cli.Rendering;
 using Dewstone.Jobs.Comparison;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
+using Dewstone.Jobs.Folders;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
@@ -53,7 +54,7 @@ internal static class DiffCommand
             });
             int code = difference.Differs ? ExitCode.No : ExitCode.Done;
             IReadOnlyList<EmittedFile> drawn = parse.GetValue(pictures) is null ? [] : DifferencePictures.Draw(difference);
-            if (parse.GetValue(pictures) is { } folder && await WriteAsync(folder, drawn, world, cancellation).ConfigureAwait(false) is int fault)
+            if (parse.GetValue(pictures) is { } folder && await WriteAsync(folder, drawn, world).ConfigureAwait(false) is int fault)
             {
                 return fault;
             }
@@ -82,23 +83,28 @@ internal static class DiffCommand
         },
     };
 
-    private static async Task<int?> WriteAsync(string folder, IReadOnlyList<EmittedFile> files, Surroundings world, CancellationToken cancellation)
+    private static async Task<int?> WriteAsync(string folder, IReadOnlyList<EmittedFile> files, Surroundings world)
     {
         try
         {
             Directory.CreateDirectory(folder);
-            foreach (EmittedFile file in files)
-            {
-                await File.WriteAllBytesAsync(Path.Combine(folder, file.RelativePath), file.Bytes, cancellation).ConfigureAwait(false);
-            }
-
-            return null;
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            await world.Error.WriteLineAsync($"dewstone: cannot write pictures to '{folder}': {fault.Message}").ConfigureAwait(false);
+            await world.Error.WriteLineAsync(ProgramText.Of(ProgramFindings.Output, $"cannot write pictures to '{folder}': {fault.Message}")).ConfigureAwait(false);
             return ExitCode.CannotCreate;
         }
+
+        foreach (EmittedFile file in files)
+        {
+            if (SingleFile.Write(Path.Combine(folder, file.RelativePath), file.Bytes) is { } fault)
+            {
+                await world.Error.WriteAsync(FindingText.Of(fault.Finding, colour: false)).ConfigureAwait(false);
+                return ExitCode.Of(fault.Status, ExitCode.TryAgain);
+            }
+        }
+
+        return null;
     }
 
     /// <summary>Reads or compiles what is to be compared.</summary>

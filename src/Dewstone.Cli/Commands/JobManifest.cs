@@ -1,5 +1,7 @@
 using Dewstone.Jobs.Emission;
+using Dewstone.Jobs.Folders;
 using Dewstone.Model.Diagnostics;
+using Dewstone.Reading.Files;
 using Dewstone.Reading.Job;
 
 namespace Dewstone.Cli.Commands;
@@ -15,9 +17,16 @@ internal static class JobManifest
     {
         string file = Path.Combine(folder, ManifestEmitter.Path);
         string fault = "it is missing";
-        if (File.Exists(file) && ManifestReader.TryRead(File.ReadAllBytes(file), out Manifest? manifest, out fault))
+        try
         {
-            return manifest;
+            if (File.Exists(file) && ManifestReader.TryRead(WholeFile.Read(file), out Manifest? manifest, out fault))
+            {
+                return manifest;
+            }
+        }
+        catch (Exception broken) when (DiskFaults.IsDiskFault(broken))
+        {
+            fault = broken.Message.ReplaceLineEndings(" ").TrimEnd('.');
         }
 
         findings.Add(JobFolderFindings.Damaged.At(

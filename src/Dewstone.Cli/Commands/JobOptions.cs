@@ -111,7 +111,7 @@ internal sealed class JobOptions
             int equals = token.Value.IndexOf('=', StringComparison.Ordinal);
             string code = equals < 0 ? token.Value : token.Value[..equals];
             string reason = equals < 0 ? "" : token.Value[(equals + 1)..].Trim();
-            if (reason.Length == 0)
+            if (reason.Length == 0 || reason.Any(char.IsControl))
             {
                 result.AddError($"--accept takes a code and a reason, such as DW3012=\"seen and agreed\", not '{token.Value}'.");
             }

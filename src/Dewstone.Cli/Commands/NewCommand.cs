@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.Text;
+using Dewstone.Cli.Rendering;
+using Dewstone.Jobs.Folders;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Reading.Schema;
 
@@ -23,16 +25,24 @@ internal static class NewCommand
             }
 
             string text = TemplateWriter.Write(wanted);
+            bool isMade = false;
             try
             {
-                await using FileStream stream = new(path, FileMode.CreateNew, FileAccess.Write);
+                await using FileStream stream = new(path, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 0);
+                isMade = true;
                 await stream.WriteAsync(Encoding.UTF8.GetBytes(text), cancellation).ConfigureAwait(false);
             }
-            catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException)
+            catch (Exception fault) when (DiskFaults.IsDiskFault(fault) || fault is ArgumentException)
             {
-                string why = System.IO.File.Exists(path) ? "it exists already; nothing was changed" : fault.Message;
-                await world.Error.WriteLineAsync($"dewstone: cannot write '{path}': {why}").ConfigureAwait(false);
-                return ExitCode.CannotCreate;
+                string why = !isMade && File.Exists(path) ? "it exists already; nothing was changed" : fault.Message;
+                await world.Error.WriteLineAsync(ProgramText.Of(ProgramFindings.Output, $"cannot write '{path}': {why}")).ConfigureAwait(false);
+                if (!isMade)
+                {
+                    return ExitCode.CannotCreate;
+                }
+
+                File.Delete(path);
+                return ExitCode.Of(DiskFaults.StatusOf(fault), ExitCode.TryAgain);
             }
 
             string suffix = $".{wanted.ToString().ToLowerInvariant()}.yaml";

@@ -6,6 +6,7 @@ using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 using Dewstone.Reading;
+using Dewstone.Reading.Files;
 using Dewstone.Reading.Job;
 
 namespace Dewstone.Cli.Commands;
@@ -102,7 +103,7 @@ internal sealed class ResumeRunner(ResumeRequest request)
         findings.AddRange(reading.Diagnostics);
         if (reading.Value is not null)
         {
-            inputs.Add(new InputFile(role, Path.GetFileName(file), Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(file)))));
+            inputs.Add(new InputFile(role, Path.GetFileName(file), Convert.ToHexStringLower(SHA256.HashData(WholeFile.Read(file)))));
         }
 
         return reading.Value;

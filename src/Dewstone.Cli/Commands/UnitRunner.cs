@@ -41,7 +41,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
         int code = ExitCode.Combine([.. outcomes.Select(o => o.ExitCode)]);
         if (request.SarifFile is { } sarif)
         {
-            code = ExitCode.Combine([code, await WriteSarifAsync(sarif, outcomes, cancellation).ConfigureAwait(false)]);
+            code = ExitCode.Combine([code, await WriteSarifAsync(sarif, outcomes).ConfigureAwait(false)]);
         }
 
         if (request.Json)
@@ -189,19 +189,16 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
         };
     }
 
-    private async Task<int> WriteSarifAsync(string path, IReadOnlyList<UnitOutcome> outcomes, CancellationToken cancellation)
+    private async Task<int> WriteSarifAsync(string path, IReadOnlyList<UnitOutcome> outcomes)
     {
         ReadOnlyMemory<byte> bytes = FindingsEmitter.Emit([.. outcomes.SelectMany(o => o.Findings)], ToolVersion.Text, file => file).Bytes;
-        try
+        if (SingleFile.Write(path, bytes) is not { } fault)
         {
-            await File.WriteAllBytesAsync(path, bytes, cancellation).ConfigureAwait(false);
             return ExitCode.Done;
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            await world.Error.WriteLineAsync($"dewstone: cannot write '{path}': {fault.Message}").ConfigureAwait(false);
-            return ExitCode.CannotCreate;
-        }
+
+        await world.Error.WriteAsync(FindingText.Of(fault.Finding, colour: false)).ConfigureAwait(false);
+        return ExitCode.Of(fault.Status, ExitCode.TryAgain);
     }
 
     // Two units of one file name would take turns in one job folder, and the first would be lost without a word.

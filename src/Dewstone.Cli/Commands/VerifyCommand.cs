@@ -1,13 +1,17 @@
 using System.CommandLine;
+using System.Text;
 using Dewstone.Cli.Rendering;
 using Dewstone.Jobs.Verification;
 using Dewstone.Model.Diagnostics;
+using Dewstone.Reading.Files;
 
 namespace Dewstone.Cli.Commands;
 
 /// <summary><c>dewstone verify</c>: a job folder is what it claims to be, and what was approved.</summary>
 internal static class VerifyCommand
 {
+    private const long MostBytes = 16L * 1024 * 1024;
+
     public static Command Create(Surroundings world)
     {
         Argument<string[]> jobs = new("JOB") { Description = "Job folder; one or more.", Arity = ArgumentArity.OneOrMore };
@@ -17,7 +21,14 @@ internal static class VerifyCommand
         shared.AddTo(command);
         command.SetAction(async (parse, cancellation) =>
         {
-            ApprovedDesigns? approved = parse.GetValue(list) is { } file ? Read(file) : null;
+            DiagnosticBag refusals = new();
+            ApprovedDesigns? approved = parse.GetValue(list) is { } file ? Read(file, refusals) : null;
+            if (refusals.HasErrors)
+            {
+                await world.Error.WriteAsync(string.Concat(refusals.Items.Select(f => FindingText.Of(f, colour: false)))).ConfigureAwait(false);
+                return ExitCode.InputAtFault;
+            }
+
             bool quiet = parse.GetValue(shared.Quiet), json = parse.GetValue(shared.Json);
             List<VerificationResult> results = [];
             foreach (string job in parse.GetRequiredValue(jobs))
@@ -46,19 +57,18 @@ internal static class VerifyCommand
     private static int CodeOf(VerificationResult result) =>
         result.Verified ? ExitCode.Done : result.Findings.Any(f => f.Code == JobFolderFindings.NoSuchJob.Code) ? ExitCode.InputAtFault : ExitCode.No;
 
-    private static ApprovedDesigns? Read(string file)
+    private static ApprovedDesigns? Read(string file, DiagnosticBag findings)
     {
-        DiagnosticBag findings = new();
         string text;
         try
         {
-            text = File.ReadAllText(file);
+            text = Encoding.UTF8.GetString(WholeFile.TryRead(file, MostBytes) ?? throw new UsageException($"--approved: `{file}` is larger than {MostBytes >> 20} MiB."));
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException)
         {
             throw new UsageException($"--approved: `{file}` cannot be read: {fault.Message.TrimEnd('.')}.");
         }
 
-        return ApprovedDesigns.Read(text, file, findings) ?? throw new UsageException(string.Concat(findings.Items.Select(f => FindingText.Of(f, colour: false))).Trim());
+        return ApprovedDesigns.Read(text, file, findings);
     }
 }

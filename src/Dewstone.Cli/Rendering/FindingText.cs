@@ -16,16 +16,16 @@ internal static class FindingText
         text.Append(Place(finding.Location));
         string level = ExplainPage.Word(finding.Severity);
         text.Append(colour ? Paint(level, finding.Severity) : level);
-        text.Append(' ').Append(finding.Code).Append(": ").Append(finding.Message).Append('\n');
-        text.Append("    ").Append(finding.Remedy).Append('\n');
+        text.Append(' ').Append(finding.Code).Append(": ").Append(PlainText.Of(finding.Message)).Append('\n');
+        text.Append("    ").Append(PlainText.Of(finding.Remedy)).Append('\n');
         foreach (RelatedPlace related in finding.Related)
         {
-            text.Append("    ").Append(Place(related.Location)).Append(related.Remark).Append('\n');
+            text.Append("    ").Append(Place(related.Location)).Append(PlainText.Of(related.Remark)).Append('\n');
         }
 
         if (finding.AcceptedBecause is { } reason)
         {
-            text.Append("    released: ").Append(reason).Append('\n');
+            text.Append("    released: ").Append(PlainText.Of(reason)).Append('\n');
         }
 
         return text.ToString();
@@ -34,9 +34,9 @@ internal static class FindingText
     private static string Place(SourceLocation? location) => location switch
     {
         null => "",
-        { Line: 0 } => $"{location.File}: ",
-        { Column: 0 } => $"{location.File}:{location.Line}: ",
-        _ => $"{location.File}:{location.Line}:{location.Column}: ",
+        { Line: 0 } => $"{PlainText.Of(location.File)}: ",
+        { Column: 0 } => $"{PlainText.Of(location.File)}:{location.Line}: ",
+        _ => $"{PlainText.Of(location.File)}:{location.Line}:{location.Column}: ",
     };
 
     // Bold red, yellow-brown and plain: told apart without colour by the word itself.

@@ -77,10 +77,11 @@ public static class Placer
             ShiftedLayers = shifted,
         };
         Lattice lattice = LatticeOver(job, raster, x, y, layers, shifted);
-        if ((long)lattice.Count * cellsPerVoxel * cellsPerVoxel * cellsPerVoxel > MostCells)
+        long voxels = (long)lattice.Columns * lattice.Rows * lattice.Layers;
+        if (voxels * cellsPerVoxel * cellsPerVoxel * cellsPerVoxel > MostCells)
         {
             findings.Add(PrinterFindings.TooManyCells.At(
-                $"{lattice.Count} voxels of {cellsPerVoxel} cells a side are more than {MostCells / 1_000_000} million cells",
+                $"{voxels} voxels of {cellsPerVoxel} cells a side are more than {MostCells / 1_000_000} million cells",
                 "use fewer cells a voxel (--cells), or a coarser grid",
                 new KeyPath(DescriptionKind.Printer, "grid.pitch")));
             return new PlacementResult { Findings = findings.Items };

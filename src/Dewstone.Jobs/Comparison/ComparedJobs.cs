@@ -6,6 +6,7 @@ using Dewstone.Jobs.Folders;
 using Dewstone.Model.Description;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
+using Dewstone.Reading.Files;
 using Dewstone.Reading.Job;
 
 namespace Dewstone.Jobs.Comparison;
@@ -77,10 +78,10 @@ public static class ComparedJobs
                 return null;
             }
 
-            byte[] coreBytes = File.ReadAllBytes(Path.Combine(folder, JobCoreEmitter.Path)), manifestBytes = File.ReadAllBytes(Path.Combine(folder, ManifestEmitter.Path));
+            byte[] coreBytes = WholeFile.Read(Path.Combine(folder, JobCoreEmitter.Path)), manifestBytes = WholeFile.Read(Path.Combine(folder, ManifestEmitter.Path));
             if (!ManifestReader.TryRead(manifestBytes, out Manifest? manifest, out fault) ||
                 !JobCoreReader.TryRead(coreBytes, out JobCore? core, out fault) ||
-                !VtiReader.TryRead(File.ReadAllBytes(Path.Combine(folder, PredictedFieldEmitter.Path)), out FieldImage? field, out fault))
+                !VtiReader.TryRead(WholeFile.Read(Path.Combine(folder, PredictedFieldEmitter.Path)), out FieldImage? field, out fault))
             {
                 return Damaged(fault);
             }
@@ -110,7 +111,7 @@ public static class ComparedJobs
                 Target = WantedSolid.Voxelize(core.Description, core.Placement, core.Cells, parallelism, null, cancellation).Fraction,
                 Hardened = hardened,
                 Doses = doses,
-                Findings = Findings(File.ReadAllBytes(Path.Combine(folder, FindingsEmitter.Path))),
+                Findings = Findings(WholeFile.Read(Path.Combine(folder, FindingsEmitter.Path))),
                 Requirements = manifest.Requirements,
                 Figures =
                 [
@@ -122,7 +123,7 @@ public static class ComparedJobs
                                 json.Number(name, value);
                             }
                         }),
-                        File.ReadAllBytes(Path.Combine(folder, EstimateEmitter.Path))),
+                        WholeFile.Read(Path.Combine(folder, EstimateEmitter.Path))),
                     .. ReportedFigures.Of(manifestBytes),
                 ],
             };
@@ -143,7 +144,7 @@ public static class ComparedJobs
 
     private static List<(string Name, double? Value)> Figures(ReadOnlyMemory<byte> totals, ReadOnlyMemory<byte> estimate)
     {
-        using JsonDocument all = JsonDocument.Parse(totals), costs = JsonDocument.Parse(estimate);
+        using JsonDocument all = JsonDocument.Parse(totals), costs = SoundJson.Parse(estimate);
         List<(string Name, double? Value)> figures =
         [
             .. all.RootElement.EnumerateObject().Select(f => (f.Name, f.Value.ValueKind == JsonValueKind.Number ? f.Value.GetDouble() : (double?)null)),
@@ -155,7 +156,7 @@ public static class ComparedJobs
 
     private static IReadOnlyList<ComparedFinding> Findings(ReadOnlyMemory<byte> sarif)
     {
-        using JsonDocument log = JsonDocument.Parse(sarif);
+        using JsonDocument log = SoundJson.Parse(sarif);
         return
         [
             .. log.RootElement.GetProperty("runs")[0].GetProperty("results").EnumerateArray().Select(r => new ComparedFinding(

@@ -1,3 +1,5 @@
+using Dewstone.Reading.Files;
+
 namespace Dewstone.Jobs.Folders;
 
 /// <summary>The real file system.</summary>
@@ -26,7 +28,7 @@ internal sealed class Disk : IDisk
         try
         {
             FileInfo file = new(path);
-            return file.Exists && file.LinkTarget is null && file.Length <= LargestRead ? File.ReadAllBytes(path) : null;
+            return file.Exists && file.LinkTarget is null && file.Length <= LargestRead ? WholeFile.Read(path) : null;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {

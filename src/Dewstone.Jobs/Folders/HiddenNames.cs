@@ -53,7 +53,7 @@ internal static class HiddenNames
             return false;
         }
 
-        return id == Environment.ProcessId ? int.Parse(number, CultureInfo.InvariantCulture) > counter : !Runs(id);
+        return id == Environment.ProcessId ? int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out int own) && own > counter : !Runs(id);
     }
 
     private static bool Runs(int process)

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Dewstone.Jobs.Emission;
+using Dewstone.Reading.Job;
 
 namespace Dewstone.Jobs.Folders;
 
@@ -50,7 +51,7 @@ public static class JobFolder
 
         try
         {
-            using JsonDocument document = JsonDocument.Parse(manifest);
+            using JsonDocument document = SoundJson.Parse(manifest);
             return document.RootElement.ValueKind == JsonValueKind.Object
                 && document.RootElement.TryGetProperty("format", out JsonElement format)
                 && format.ValueKind == JsonValueKind.String && format.ValueEquals(ManifestEmitter.Format);

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Dewstone.Jobs.Emission;
 using Dewstone.Model.Diagnostics;
+using Dewstone.Reading.Job;
 
 namespace Dewstone.Jobs.Folders;
 
@@ -111,7 +112,7 @@ public static class SurveyFolder
 
         try
         {
-            using JsonDocument json = JsonDocument.Parse(document);
+            using JsonDocument json = SoundJson.Parse(document);
             return json.RootElement.ValueKind == JsonValueKind.Object && json.RootElement.TryGetProperty("format", out JsonElement format) && format.ValueEquals(Format);
         }
         catch (Exception broken) when (broken is JsonException or InvalidOperationException)

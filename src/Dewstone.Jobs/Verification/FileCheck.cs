@@ -1,6 +1,6 @@
-using System.Security.Cryptography;
 using Dewstone.Jobs.Emission;
 using Dewstone.Model.Diagnostics;
+using Dewstone.Reading.Files;
 using Dewstone.Reading.Job;
 
 namespace Dewstone.Jobs.Verification;
@@ -16,7 +16,7 @@ internal static class FileCheck
     public static IReadOnlyList<Diagnostic> Check(string folder, Manifest manifest, JobCore core)
     {
         List<Diagnostic> found = [];
-        Dictionary<string, string> listed = manifest.Files.ToDictionary(f => f.Path, f => f.Sha256, StringComparer.Ordinal);
+        Dictionary<string, string> listed = manifest.Files.DistinctBy(f => f.Path).ToDictionary(f => f.Path, f => f.Sha256, StringComparer.Ordinal);
         SortedSet<string> there = new(
             Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(folder, f).Replace('\\', '/')), StringComparer.Ordinal);
         there.Remove(ManifestEmitter.Path);
@@ -26,7 +26,7 @@ internal static class FileCheck
             {
                 found.Add(VerifyFindings.FileMissing.At($"`{path}` is missing", "fetch an untouched copy of the job, or compile it again", location: At(folder, path)));
             }
-            else if (Hash(folder, path) != hash)
+            else if (WholeFile.Sha256(Path.Combine(folder, path)) != hash)
             {
                 found.Add(VerifyFindings.FileChanged.At($"`{path}` is not the file that was compiled: its hash differs", "fetch an untouched copy of the job, or compile it again", location: At(folder, path)));
             }
@@ -54,12 +54,6 @@ internal static class FileCheck
         }
 
         return found;
-    }
-
-    private static string Hash(string folder, string path)
-    {
-        using FileStream stream = File.OpenRead(Path.Combine(folder, path));
-        return Convert.ToHexStringLower(SHA256.HashData(stream));
     }
 
     private static SourceLocation At(string folder, string path) => new(Path.Combine(folder, path), 0, 0);

@@ -2,6 +2,7 @@ using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Folders;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
+using Dewstone.Reading.Files;
 using Dewstone.Reading.Job;
 
 namespace Dewstone.Jobs.Verification;
@@ -39,7 +40,7 @@ public static class JobFolderVerification
         try
         {
             string corePath = Path.Combine(folder, JobCoreEmitter.Path);
-            if (!File.Exists(corePath) || !JobCoreReader.TryRead(File.ReadAllBytes(corePath), out JobCore? core, out string fault) || core is null)
+            if (!File.Exists(corePath) || !JobCoreReader.TryRead(WholeFile.Read(corePath), out JobCore? core, out string fault) || core is null)
             {
                 findings.AddRange(SchemaCheck.Check(folder));
                 Damaged(File.Exists(corePath) ? $"`{JobCoreEmitter.Path}` cannot be read" : $"`{JobCoreEmitter.Path}` is missing");
@@ -89,12 +90,21 @@ public static class JobFolderVerification
             return null;
         }
 
-        if (ManifestReader.TryRead(File.ReadAllBytes(path), out Manifest? manifest, out string fault))
+        string fault;
+        try
         {
-            return manifest;
+            if (ManifestReader.TryRead(WholeFile.Read(path), out Manifest? manifest, out fault))
+            {
+                return manifest;
+            }
+
+            findings.AddRange(SchemaCheck.Check(folder));
+        }
+        catch (Exception broken) when (DiskFaults.IsDiskFault(broken))
+        {
+            fault = broken.Message.ReplaceLineEndings(" ").TrimEnd('.');
         }
 
-        findings.AddRange(SchemaCheck.Check(folder));
         findings.Add(JobFolderFindings.Damaged.At($"the job `{folder}` cannot be read: {ManifestEmitter.Path}: {fault}", "fetch an untouched copy of the job, or compile it again", location: place));
         return null;
     }

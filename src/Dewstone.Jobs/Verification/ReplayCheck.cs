@@ -6,6 +6,7 @@ using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Json;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
+using Dewstone.Reading.Files;
 using Dewstone.Reading.Job;
 
 namespace Dewstone.Jobs.Verification;
@@ -59,14 +60,14 @@ internal static class ReplayCheck
         return found;
 
         bool Same(EmittedFile file) =>
-            File.Exists(Path.Combine(job.Folder, file.RelativePath)) && File.ReadAllBytes(Path.Combine(job.Folder, file.RelativePath)).AsSpan().SequenceEqual(file.Bytes.Span);
+            File.Exists(Path.Combine(job.Folder, file.RelativePath)) && WholeFile.Read(Path.Combine(job.Folder, file.RelativePath)).AsSpan().SequenceEqual(file.Bytes.Span);
 
         void Report(FindingKind kind, string file, string message) =>
             found.Add(kind.At(message, "fetch an untouched copy of the job, or compile it again", location: new SourceLocation(Path.Combine(job.Folder, file), 0, 0)));
 
         void CheckField(CompiledJob again)
         {
-            byte[] bytes = File.ReadAllBytes(Path.Combine(job.Folder, PredictedFieldEmitter.Path));
+            byte[] bytes = WholeFile.Read(Path.Combine(job.Folder, PredictedFieldEmitter.Path));
             EmittedFile made = PredictedFieldEmitter.Emit(again.Moisture, parallelism, cancellation);
             if (bytes.AsSpan().SequenceEqual(made.Bytes.Span))
             {

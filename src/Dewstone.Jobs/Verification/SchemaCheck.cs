@@ -1,6 +1,8 @@
 using System.Text.Json;
 using Dewstone.Jobs.Emission;
 using Dewstone.Model.Diagnostics;
+using Dewstone.Reading.Files;
+using Dewstone.Reading.Job;
 using Json.Schema;
 
 namespace Dewstone.Jobs.Verification;
@@ -23,7 +25,7 @@ internal static class SchemaCheck
         foreach ((string file, string schema) in Kinds)
         {
             string path = Path.Combine(folder, file);
-            if (File.Exists(path) && Fault(File.ReadAllBytes(path), schema) is { } fault)
+            if (File.Exists(path) && Fault(WholeFile.Read(path), schema) is { } fault)
             {
                 found.Add(VerifyFindings.NotBySchema.At($"`{file}` does not fit its schema: {fault}", "fetch an untouched copy of the job, or compile it again", location: new SourceLocation(path, 0, 0)));
             }
@@ -39,7 +41,7 @@ internal static class SchemaCheck
         JsonSchema schema = JsonSchema.FromText(reader.ReadToEnd());
         try
         {
-            using JsonDocument document = JsonDocument.Parse(bytes);
+            using JsonDocument document = SoundJson.Parse(bytes);
             EvaluationResults results = schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
             return results.IsValid
                 ? null

@@ -44,7 +44,7 @@ public static class DescriptionFindings
     /// <summary>Too many values.</summary>
     public static FindingKind TooManyValues { get; } = new(
         "DW1005", Severity.Error, "Too many values",
-        "The file holds more than 100,000 values.",
+        "The file holds more than 100,000 values, or one table of it more than 1,000 keys.",
         "A description is a few hundred lines. A file this full is not one, and its faults could not be listed usefully.",
         "Check that the right file was named. Split a very long order into several.");
 

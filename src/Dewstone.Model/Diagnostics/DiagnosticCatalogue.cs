@@ -6,6 +6,7 @@ public static class DiagnosticCatalogue
     /// <summary>All kinds of finding.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
+        .. ProgramFindings.All,
         .. DescriptionFindings.All,
         .. NeedleFindings.All,
         .. ShapeFindings.All,

@@ -1,3 +1,5 @@
+using Dewstone.Reading.Files;
+
 namespace Dewstone.Orders.Batches;
 
 /// <summary>
@@ -42,7 +44,7 @@ public static class SharedFile
     {
         try
         {
-            return File.ReadAllBytes(path);
+            return WholeFile.Read(path);
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {

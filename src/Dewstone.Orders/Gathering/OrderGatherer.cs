@@ -5,6 +5,7 @@ using Dewstone.Model.Results;
 using Dewstone.Orders.Batches;
 using Dewstone.Orders.SitePlans;
 using Dewstone.Reading;
+using Dewstone.Reading.Files;
 
 namespace Dewstone.Orders.Gathering;
 
@@ -50,7 +51,7 @@ public sealed class OrderGatherer(OrderReading order, OrderFolder folder, string
         List<EmittedFile> files =
         [
             NightsTable.Emit(gathered.Nights),
-            OrderLabels.Emit(gathered, gathered.Bins.Select(bin => new ReadOnlyMemory<byte>(File.ReadAllBytes(Path.Combine(folder.Bins, bin.Record.Folder, OrderLabels.Path))))),
+            OrderLabels.Emit(gathered, gathered.Bins.Select(bin => new ReadOnlyMemory<byte>(WholeFile.Read(Path.Combine(folder.Bins, bin.Record.Folder, OrderLabels.Path))))),
         ];
         if (gathered.Loads is { } loads)
         {
@@ -95,7 +96,7 @@ public sealed class OrderGatherer(OrderReading order, OrderFolder folder, string
         }
     }
 
-    private static string HashOf(string file) => Hash(File.ReadAllBytes(file));
+    private static string HashOf(string file) => Hash(WholeFile.Read(file));
 
     private static string Hash(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 }

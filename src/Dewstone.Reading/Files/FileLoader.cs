@@ -35,7 +35,7 @@ internal static class FileLoader
                 return Refuse(request, findings, FileFindings.NotFound, $"there is no file `{request.Shown}`", NotFoundRemedy(request));
             }
 
-            return Bytes(request.FullPath) is { } bytes
+            return WholeFile.TryRead(request.FullPath, MostBytes) is { } bytes
                 ? Decode(request, bytes, findings)
                 : Refuse(request, findings, FileFindings.TooLarge, $"`{request.Shown}` is larger than {MostBytes / 1024 / 1024} MiB",
                     "name the right file; a description is a few kilobytes");
@@ -71,33 +71,6 @@ internal static class FileLoader
         }
 
         return true;
-    }
-
-    // One byte more than allowed, so that a file without an end is noticed too.
-    private static byte[]? Bytes(string path)
-    {
-        using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1);
-        byte[] buffer = new byte[Math.Clamp(stream.CanSeek ? stream.Length + 1 : 0, 4096, MostBytes + 1)];
-        int count = 0;
-        while (true)
-        {
-            int read = stream.Read(buffer, count, buffer.Length - count);
-            count += read;
-            if (read == 0)
-            {
-                return buffer[..count];
-            }
-
-            if (count > MostBytes)
-            {
-                return null;
-            }
-
-            if (count == buffer.Length)
-            {
-                Array.Resize(ref buffer, Math.Min(2 * count, MostBytes + 1));
-            }
-        }
     }
 
     private static SourceText? Decode(FileRequest request, byte[] bytes, DiagnosticBag findings)

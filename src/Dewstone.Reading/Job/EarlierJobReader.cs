@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
+using Dewstone.Reading.Files;
 using Dewstone.Reading.Tables;
 
 namespace Dewstone.Reading.Job;
@@ -84,6 +85,6 @@ public static class EarlierJobReader
         FileInfo file = new(full);
         return !full.StartsWith(root, StringComparison.Ordinal) || file.LinkTarget is not null
             ? throw new InvalidDataException($"{path} leads out of the job folder")
-            : file.Length > MostBytes ? throw new InvalidDataException($"{path} is too large for a job's file") : File.ReadAllBytes(full);
+            : WholeFile.TryRead(full, MostBytes) ?? throw new InvalidDataException($"{path} is too large for a job's file");
     }
 }

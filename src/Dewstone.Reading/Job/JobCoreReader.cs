@@ -24,7 +24,7 @@ public static class JobCoreReader
         fault = "";
         try
         {
-            using JsonDocument document = JsonDocument.Parse(file);
+            using JsonDocument document = SoundJson.Parse(file);
             JsonPlace root = new(document.RootElement, "");
             if (!root.Has("format") || root.Text("format") != Format)
             {
@@ -36,7 +36,9 @@ public static class JobCoreReader
                 throw new InvalidDataException($"its version is {root.Whole("version")}, and this program reads version {Version}");
             }
 
-            core = Read(root);
+            JobCore read = Read(root);
+            JobCoreCheck.Check(read);
+            core = read;
             return true;
         }
         catch (Exception damage) when (damage is InvalidDataException or JsonException)

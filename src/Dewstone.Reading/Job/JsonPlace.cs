@@ -46,6 +46,9 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path)
     /// <summary>A text.</summary>
     public string Text(string name) => this[name].AsText();
 
+    /// <summary>A text of any characters, such as the name of a file.</summary>
+    public string AnyText(string name) => this[name].Kind(JsonValueKind.String, "a text").GetString()!;
+
     /// <summary>One of certain words.</summary>
     public T Word<T>(string name, params ReadOnlySpan<(string Word, T Value)> words)
     {
@@ -69,6 +72,9 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path)
         return [.. place.Kind(JsonValueKind.Array, "a list").EnumerateArray().Select((item, i) => read(new JsonPlace(item, $"{place.Path}[{i}]")))];
     }
 
+    /// <summary>All members of an object, in their order.</summary>
+    public IEnumerable<JsonProperty> Members() => Kind(JsonValueKind.Object, "an object").EnumerateObject();
+
     /// <summary>An object, or null.</summary>
     public T? Optional<T>(string name, Func<JsonPlace, T> read)
         where T : class => this[name] is var place && place.Element.ValueKind == JsonValueKind.Null ? null : read(place);
@@ -91,8 +97,8 @@ internal readonly record struct JsonPlace(JsonElement Element, string Path)
     /// <summary>This as a point, metres.</summary>
     public Point3 AsPoint() => AsNumbers(3) is var point ? new Point3(point[0], point[1], point[2]) : default;
 
-    /// <summary>This as a text.</summary>
-    public string AsText() => Kind(JsonValueKind.String, "a text").GetString()!;
+    /// <summary>This as a text; nothing in it may move a terminal's cursor.</summary>
+    public string AsText() => Kind(JsonValueKind.String, "a text").GetString()! is var text && text.Any(char.IsControl) ? throw Wrong("a text in one line") : text!;
 
     private double[] AsNumbers(int count)
     {

@@ -21,7 +21,7 @@ public static class ManifestReader
         fault = "";
         try
         {
-            using JsonDocument document = JsonDocument.Parse(file);
+            using JsonDocument document = SoundJson.Parse(file);
             JsonPlace root = new(document.RootElement, "");
             if (!root.Has("format") || root.Text("format") != Format || root.Whole("version") != Version)
             {
@@ -45,13 +45,13 @@ public static class ManifestReader
         JobFingerprint = root.Text("job_fingerprint"),
         DesignFingerprint = root.Text("design_fingerprint"),
         ToolVersion = root["tool"].Text("version"),
-        Inputs = root.Items("inputs", input => new InputFile(input.Text("role"), input.Text("file"), input.Text("sha256"))),
+        Inputs = root.Items("inputs", input => new InputFile(input.Text("role"), input.AnyText("file"), input.Text("sha256"))),
         Files = root.Items("files", file => (file.Text("path"), file.Text("sha256"))),
         Requirements = root.Items("requirements", r => new ClaimedRequirement(
             r.Text("id"), r.Text("feature"), r.Text("quantity"), r.Text("op"), r.Number("limit"), r.Number("value"), r.Number("margin"), r.Text("unit"), r.Flag("met"))),
         Totals =
         [
-            .. root["totals"].Element.EnumerateObject().Where(t => t.Value.ValueKind is JsonValueKind.Number or JsonValueKind.Null)
+            .. root["totals"].Members().Where(t => t.Value.ValueKind is JsonValueKind.Number or JsonValueKind.Null)
                 .Select(t => (t.Name, t.Value.ValueKind == JsonValueKind.Null ? (double?)null : t.Value.GetDouble())),
         ],
         Conditions = root.Items("conditions", Condition),

@@ -18,6 +18,9 @@ public static class VtiReader
     // A file is trusted no further than this: a whole bin at 16 cells a voxel side has about 300 million cells.
     private const long MostCells = 1L << 29;
     private const int LongestHead = 1 << 20;
+
+    // Deflate cannot pack tighter than 1032 to 1 (zlib's technical notes, from memory): a claim beyond that is false and nothing is made so large.
+    private const long MostPacking = 1100;
     private static readonly byte[] AppendedMark = "<AppendedData encoding=\"raw\">"u8.ToArray();
 
     /// <summary>Reads a field file.</summary>
@@ -66,6 +69,11 @@ public static class VtiReader
         }
 
         ReadOnlyMemory<byte> data = file[(mark + underscore + 1)..];
+        if ((long)nx * ny * nz > MostPacking * data.Length)
+        {
+            throw new InvalidDataException("its data ends too early");
+        }
+
         Dictionary<string, Array> arrays = [];
         foreach (XElement array in Child(Child(frame, "Piece"), "CellData").Elements("DataArray"))
         {
@@ -82,7 +90,7 @@ public static class VtiReader
             Origin = new Point3(origin[0], origin[1], origin[2]),
             Spacing = new Size3(spacing[0], spacing[1], spacing[2]),
             Arrays = arrays,
-            Remarks = (frame.Element("FieldData")?.Elements("DataArray") ?? []).ToDictionary(remark => Word(remark, "Name"), remark => Number(remark.Value.Trim())),
+            Remarks = (frame.Element("FieldData")?.Elements("DataArray") ?? []).DistinctBy(remark => Word(remark, "Name")).ToDictionary(remark => Word(remark, "Name"), remark => Number(remark.Value.Trim())),
         };
     }
 

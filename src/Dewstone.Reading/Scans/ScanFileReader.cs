@@ -1,6 +1,7 @@
 using System.Buffers.Binary;
 using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
+using Dewstone.Reading.Files;
 
 namespace Dewstone.Reading.Scans;
 
@@ -30,17 +31,16 @@ internal static class ScanFileReader
         SourceLocation file = new(path, 0, 0);
         try
         {
-            long length = new FileInfo(path).Length;
-            if (length > MostBytes)
+            if (WholeFile.TryRead(path, MostBytes) is { } bytes)
             {
-                findings.Add(SurveyFileFindings.ScanTooLarge.At(
-                    $"`{path}` has {length / 1024 / 1024} MiB, {MostBytes / 1024 / 1024} MiB are read", "thin it out to a point about every 3 mm", location: file));
-                return null;
+                return Parse(bytes, path, findings);
             }
 
-            return Parse(File.ReadAllBytes(path), path, findings);
+            findings.Add(SurveyFileFindings.ScanTooLarge.At(
+                $"`{path}` has more than the {MostBytes / 1024 / 1024} MiB that are read", "thin it out to a point about every 3 mm", location: file));
+            return null;
         }
-        catch (Exception broken) when (broken is IOException or UnauthorizedAccessException)
+        catch (Exception broken) when (broken is IOException or UnauthorizedAccessException or ArgumentException)
         {
             findings.Add(FileFindings.NotReadable.At($"`{path}` cannot be read: {broken.Message.ReplaceLineEndings(" ").TrimEnd('.')}", "see that the file is there and that you may read it", location: file));
             return null;

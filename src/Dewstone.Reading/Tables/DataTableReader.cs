@@ -11,6 +11,8 @@ namespace Dewstone.Reading.Tables;
 /// <param name="findings">Takes DW8320 to DW8324.</param>
 internal sealed class DataTableReader(string file, DiagnosticBag findings)
 {
+    private const int LongestText = 80;
+
     /// <summary>Reads a table.</summary>
     /// <param name="text">Whole text.</param>
     /// <param name="kinds">Columns of each kind of table that will do.</param>
@@ -113,6 +115,10 @@ internal sealed class DataTableReader(string file, DiagnosticBag findings)
             if (columns[i].IsText)
             {
                 texts[columns[i].Name] = cell;
+                if (cell.Length > LongestText || cell.Any(char.IsControl))
+                {
+                    Report(MeasurementFindings.Cell, row.LineNumberFrom, Column(row, i), $"`{Quoting.Short(cell)}` will not do as `{columns[i].Name}`", $"write up to {LongestText} characters in one line");
+                }
             }
 
             if (cell.Length == 0 && !columns[i].IsOptional)

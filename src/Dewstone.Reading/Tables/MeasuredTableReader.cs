@@ -13,6 +13,7 @@ namespace Dewstone.Reading.Tables;
 internal sealed class MeasuredTableReader(IReadOnlyList<MeasuredColumn> columns, string file, DiagnosticBag findings)
 {
     private const int MostFindings = 100;
+    private const int LongestText = 80;
 
     private string Wanted => string.Join(',', columns.Where(c => c.IsRequired).Select(c => c.Written));
 
@@ -175,7 +176,8 @@ internal sealed class MeasuredTableReader(IReadOnlyList<MeasuredColumn> columns,
         return true;
     }
 
-    private bool Word(MeasuredColumn column, string value, int line, int at) => column.Words!.Count == 0 || column.Words.Contains(value)
+    private bool Word(MeasuredColumn column, string value, int line, int at) =>
+        value.Length > LongestText || value.Any(char.IsControl) ? Refuse($"`{Quoting.Short(value)}` will not do as `{column.Name}`", $"write up to {LongestText} characters in one line", line, at) : column.Words!.Count == 0 || column.Words.Contains(value)
         || Refuse($"`{Quoting.Short(value)}` will not do as `{column.Name}`", $"write one of {string.Join(", ", column.Words)}", line, at);
 
     private bool Refuse(string message, string remedy, int line, int column)

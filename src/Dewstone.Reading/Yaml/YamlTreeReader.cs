@@ -16,6 +16,9 @@ internal sealed class YamlTreeReader
     /// <summary>Most values and brackets of one text.</summary>
     public const int MostEvents = 100_000;
 
+    /// <summary>Most keys of one table.</summary>
+    public const int MostKeys = 1000;
+
     private readonly string file;
     private readonly DiagnosticBag findings;
     private readonly Stack<OpenNode> open = new();
@@ -173,9 +176,15 @@ internal sealed class YamlTreeReader
 
     private void AddEntry(YamlMap map, YamlScalar key, YamlNode value)
     {
+        if (map.Entries.Count == MostKeys)
+        {
+            Stop(DescriptionFindings.TooManyValues, key.Place, "the table holds more than 1,000 keys", "a description has a few dozen: is this the file you meant?");
+            return;
+        }
+
         if (map.Find(key.Text) is not { } first)
         {
-            map.Entries.Add(new YamlEntry(key.Text, key.Place, value));
+            map.Add(new YamlEntry(key.Text, key.Place, value));
             return;
         }
 
