@@ -75,7 +75,11 @@ public sealed class SampleValueTests
                 list.Items.ForEach(item => Collect(item, values));
                 break;
             case YamlMap map:
-                map.Entries.ForEach(entry => Collect(entry.Value, values));
+                foreach (YamlEntry entry in map.Entries)
+                {
+                    Collect(entry.Value, values);
+                }
+
                 break;
             default:
                 throw new NotSupportedException(node.InWords);
