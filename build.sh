@@ -260,13 +260,13 @@ case "$command" in
     dotnet build "$solution" -c Release --no-restore -nologo -v quiet
     publish
     audit || [ "${CI:-}" != true ] || fail "a package that ships has an advisory that is not accepted: see above."
-    echo "== packages for this machine"
-    "$root/build.sh" pack here || echo "build.sh: no packages could be made here; the tests of installed programs are skipped." >&2
     run_tests test "$@"
     ;;
   soak)
     require_dotnet
     dotnet build "$solution" -c Release -nologo -v quiet
+    echo "== packages for this machine"
+    "$root/build.sh" pack here || echo "build.sh: no packages could be made here; the tests of installed programs are skipped." >&2
     run_tests soak "$@"
     ;;
   bench)

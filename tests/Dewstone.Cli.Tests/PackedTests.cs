@@ -6,7 +6,11 @@ using Dewstone.Tests;
 
 namespace Dewstone.Cli.Tests;
 
-/// <summary>What <c>./build.sh pack here</c> made, used as one does who has nothing else: no checkout, an empty folder, a home of its own.</summary>
+/// <summary>
+/// What <c>./build.sh pack here</c> made, used as one does who has nothing else: no checkout, an empty folder, a home of its own. Packing takes two minutes of an
+/// empty machine, so these run with the soak tests, which pack first.
+/// </summary>
+[Trait("Category", "Soak")]
 public sealed class PackedTests : IDisposable
 {
     private static readonly string Pack = Repository.Path(".artifacts", "pack-here");

@@ -16,7 +16,7 @@ public sealed class StreamFaultTests : IDisposable
     [InlineData("explain >&-", ExitCode.CannotCreate)]
     public async Task Output_that_cannot_be_written_is_said_with_its_code(string words, int code)
     {
-        Words.Answer answer = await Shell.RunAsync(yard.Folder, "$DEWSTONE " + words);
+        Words.Answer answer = await Shell.RunAsync(yard.Folder, "dotnet \"$DEWSTONE\" " + words);
         Assert.Equal(code, answer.Code);
         Assert.Contains("dewstone: error DW0091: standard output cannot be written: ", answer.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", answer.Error, StringComparison.Ordinal);
@@ -29,13 +29,13 @@ public sealed class StreamFaultTests : IDisposable
     [InlineData("explain | head -1 > /dev/null; exit ${PIPESTATUS[0]}", ExitCode.Done)]
     [InlineData("check --drawing --cells 4 small.unit.yaml 2>&1 | true; exit ${PIPESTATUS[0]}", ExitCode.Done)]
     public async Task Stream_that_nobody_reads_changes_no_exit_code(string words, int code) =>
-        Assert.Equal(code, (await Shell.RunAsync(yard.Folder, "$DEWSTONE " + words)).Code);
+        Assert.Equal(code, (await Shell.RunAsync(yard.Folder, "dotnet \"$DEWSTONE\" " + words)).Code);
 
     // With streams closed the next file that is opened may get their number: what is said must not land in the job.
     [Fact]
     public async Task Job_compiled_with_closed_streams_is_the_same_job()
     {
-        Words.Answer closed = await Shell.RunAsync(yard.Folder, "$DEWSTONE compile small.unit.yaml -o closed --cells 4 <&- >&- 2>&-");
+        Words.Answer closed = await Shell.RunAsync(yard.Folder, "dotnet \"$DEWSTONE\" compile small.unit.yaml -o closed --cells 4 <&- >&- 2>&-");
         Assert.True(closed.Code is ExitCode.CannotCreate or ExitCode.Done, $"{closed.Code}");
         Words.Answer plain = await Words.Run("compile", yard.UnitFile, "-o", yard.In("plain"), "--cells", "4", "--quiet");
         Assert.Equal(ExitCode.Done, plain.Code);
