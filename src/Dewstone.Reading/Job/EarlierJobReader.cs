@@ -80,7 +80,7 @@ public static class EarlierJobReader
     // Paths come from job.json; none may leave the folder.
     private static byte[] Bytes(string folder, string path)
     {
-        string root = Path.GetFullPath(folder) + Path.DirectorySeparatorChar;
+        string root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)) + Path.DirectorySeparatorChar;
         string full = Path.GetFullPath(Path.Combine(root, path));
         FileInfo file = new(full);
         return !full.StartsWith(root, StringComparison.Ordinal) || file.LinkTarget is not null

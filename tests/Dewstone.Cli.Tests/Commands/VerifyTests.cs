@@ -24,6 +24,17 @@ public sealed class VerifyTests : IClassFixture<VerifyTests.Jobs>
         Assert.Equal("", json.Error);
     }
 
+    // A shell completes the name of a folder with the separator behind it.
+    [Fact]
+    public async Task Folder_may_be_named_with_a_separator_behind_it()
+    {
+        string copy = jobs.Copy() + Path.DirectorySeparatorChar;
+        Words.Answer verified = await Words.Run("verify", copy, "--quiet");
+        Assert.True(verified.Code == ExitCode.Done, verified.Output);
+        Words.Answer same = await Words.Run("diff", copy, copy, "--quiet");
+        Assert.True(same.Code == ExitCode.Done, same.Output);
+    }
+
     [Theory]
     [InlineData("byte in a dose table", "DW8202", "doses/layer-003.csv")]
     [InlineData("byte in a picture", "DW8202", "unit.png")]
