@@ -10,7 +10,7 @@ namespace Dewstone.Compute.Dosing;
 /// Wanted is what the unit's own doses give when it is printed alone by an ideal head, cell by cell on the cells the unit is judged by: whatever the cells
 /// themselves do wrong stands on both sides, and the correction answers only for blocked needles and for the stations' times. Objective and step are those of
 /// <see cref="CorrectionRule"/>, every cell of the unit weighing alike, water without a price, and a cell all but set or not, as the judge sees it: with the
-/// soft edge of the unit's own correction the worst of 24 small units over four stations ended at an overlap of 99.47 instead of 99.55 %. Near blocked needles only
+/// soft edge of the unit's own correction the worst of twelve small units over four stations ended at an overlap of 99.47 instead of 99.55 %. Near blocked needles only
 /// the doses within three pitches of them move; where the head works from several stations all doses of the unit do. Common practice, no source.
 /// </remarks>
 public static class BinDoseSolver

@@ -1,6 +1,4 @@
 using Dewstone.Compute.Dosing;
-using Dewstone.Compute.Sequencing;
-using Dewstone.Compute.Wetting;
 using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
@@ -78,9 +76,6 @@ internal static class BinRedose
     {
         JobDescription ideal = job with { Printer = IdealHead.Of(job.Printer), Needles = null };
         DosePlan plan = new() { Lattice = solved.Lattice, Steps = solved.CentiMillilitres, CentiMillilitres = solved.CentiMillilitres };
-        (_, DoseSchedule schedule) = TimelineBuilder.Build(ideal, solved.Lattice, plan);
-        BedProperties bed = BedProperties.From(job.Mix, job.LooseDensity, job.BedTemperature);
-        return WettingSolver.Solve(
-            WettingProblem.Of(plan, solved.Cells, schedule, bed), parallelism, null, cancellation);
+        return new ForwardModel(ideal, solved.Lattice, parallelism).Wet(plan, solved.Cells, cancellation);
     }
 }

@@ -25,15 +25,17 @@ public sealed class StrayDosesTests
         UnderLayers = 0,
     };
 
-    // Hardened along x as a text says: one letter a voxel, all its cells alike.
-    private static DosePlan? Without(string hardened, string dosed, params double[] fractions)
+    // Hardened along x as a text says: one letter a voxel, all its cells alike; # sets well, - hardly.
+    private static DosePlan? Without(string hardened, string dosed, params double[] fractions) => Without(1.0, hardened, dosed, fractions);
+
+    private static DosePlan? Without(double joined, string hardened, string dosed, params double[] fractions)
     {
         CellGrid grid = CellGrid.Over(Lattice, Cells);
         MoistureResult moisture = new()
         {
             Grid = grid,
-            VolumetricWaterContent = new float[grid.Count],
-            Hardened = [.. Enumerable.Range(0, grid.Count).Select(cell => (byte)(hardened[cell % grid.Nx / Cells] == '#' ? 1 : 0))],
+            VolumetricWaterContent = [.. Enumerable.Range(0, grid.Count).Select(cell => hardened[cell % grid.Nx / Cells] switch { '#' => 0.2f, '-' => 0.1f, _ => 0f })],
+            Hardened = [.. Enumerable.Range(0, grid.Count).Select(cell => (byte)(hardened[cell % grid.Nx / Cells] == '.' ? 0 : 1))],
             BinderKilogramsPerCubicMetre = 425,
             LiquidKilogramsPerCubicMetre = 1000,
             Porosity = 0.38,
@@ -52,7 +54,7 @@ public sealed class StrayDosesTests
             Steps = [.. dosed.Select(c => c == '#' ? 200 : 0)],
             CentiMillilitres = [.. dosed.Select(c => c == '#' ? 2000 : 0)],
         };
-        return StrayDoses.Without(doses, fractions, moisture, 1.0, new Parallelism(2));
+        return StrayDoses.Without(doses, fractions, moisture, joined, new Parallelism(2));
     }
 
     [Fact]
@@ -68,6 +70,14 @@ public sealed class StrayDosesTests
 
     [Fact]
     public void Piece_of_several_doses_is_a_matter_of_the_drawing() => Assert.Null(Without("###.##", "###.##", 1, 1, 1, 0, 0.3, 0.3));
+
+    // The voxel between sets at 0.1, 1.07 times the threshold.
+    [Fact]
+    public void Lump_that_hangs_on_by_cells_that_hardly_set_is_left_out_with_a_margin()
+    {
+        Assert.Null(Without(1.0, "###-#.", "###.#.", 1, 1, 1, 0, 0.3, 0));
+        Assert.Equal([2000, 2000, 2000, 0, 0, 0], Without(1.2, "###-#.", "###.#.", 1, 1, 1, 0, 0.3, 0)!.CentiMillilitres);
+    }
 
     [Fact]
     public void Dose_that_joins_the_unit_stays() => Assert.Null(Without("####..", "####..", 1, 1, 1, 0.1, 0, 0));
