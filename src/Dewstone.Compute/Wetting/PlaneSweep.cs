@@ -76,32 +76,35 @@ internal sealed class PlaneSweep
         {
             bool isTop = z + 1 == End;
             PotentialPlane above = isTop ? after : rolling[(z + 1 - First) % 3];
-            // A wall is a neighbour that is like the cell itself.
-            StepPlane(z, here, z > First || hasBefore ? below : here, !isTop || hasAfter ? above : here, !isTop, levelRate, uprightRate);
+            StepPlane(z, here, z > First || hasBefore ? below : null, !isTop || hasAfter ? above : null, !isTop, levelRate, uprightRate);
             (below, here) = (here, above);
         }
     }
 
-    private void StepPlane(int z, PotentialPlane here, PotentialPlane below, PotentialPlane above, bool fillsAbove, float levelRate, float uprightRate)
+    private void StepPlane(
+        int z, PotentialPlane here, PotentialPlane? below, PotentialPlane? above, bool fillsAbove, float levelRate, float uprightRate)
     {
-        Vector<float> level = new(levelRate), upright = new(uprightRate);
         Vector<float> largest = Vector<float>.Zero;
-        ReadOnlySpan<bool> wetHere = here.Wet, wetBelow = below.Wet, wetAbove = above.Wet;
-        for (int y = 0; y < wetHere.Length; y++)
+        for (int y = 0; y < field.Ny; y++)
         {
             if (fillsAbove)
             {
-                SetRow(above, y, z + 1);
+                SetRow(above!, y, z + 1);
             }
 
             int south = Math.Max(0, y - 1);
-            int north = Math.Min(wetHere.Length - 1, y + 1);
-            if (wetHere[y] || wetHere[south] || wetHere[north] || wetBelow[y] || wetAbove[y])
+            int north = Math.Min(field.Ny - 1, y + 1);
+            bool isWetBeside = here.IsWet(y) || here.IsWet(south) || here.IsWet(north);
+            if (isWetBeside || (below is not null && below.IsWet(y)) || (above is not null && above.IsWet(y)))
             {
-                int row = z * wetHere.Length + y;
+                // A wall is a neighbour that is like the cell itself.
+                ref float centre = ref here.Row(y);
+                ref float under = ref below is null ? ref centre : ref below.Row(y);
+                ref float over = ref above is null ? ref centre : ref above.Row(y);
+                int row = z * field.Ny + y;
                 Vector<float> rowLargest = StepRow(
-                    ref field.Content[row * field.RowStride], ref here.Row(y), ref here.Row(south), ref here.Row(north), ref below.Row(y), ref above.Row(y),
-                    level, upright);
+                    ref field.Content[row * field.RowStride], ref centre, ref here.Row(south), ref here.Row(north), ref under, ref over,
+                    new Vector<float>(levelRate), new Vector<float>(uprightRate));
                 wetRows[row] = Vector.GreaterThanAny(rowLargest, Vector<float>.Zero);
                 largest = Vector.MaxNative(largest, rowLargest);
                 RowsDone++;
@@ -170,7 +173,7 @@ internal sealed class PlaneSweep
         Vector<float> content, Vector<float> centre, Vector<float> west, Vector<float> east, Vector<float> south, Vector<float> north,
         Vector<float> under, Vector<float> over, Vector<float> level, Vector<float> upright)
     {
-        // Doubled by multiplying, which gives the same bits and 6 % more speed: the adders have enough to do.
+        // Doubled by multiplying: the same bits, and 2 to 5 % more cells a second (medians of five), because the adders have enough to do.
         Vector<float> inPlane = ((west + east) + (south + north)) - centre * 4f;
         Vector<float> upDown = (under + over) - centre * 2f;
         return content + (inPlane * level + upDown * upright);

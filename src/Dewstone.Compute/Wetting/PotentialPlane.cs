@@ -52,8 +52,10 @@ internal sealed class PotentialPlane
         wet[row] = isWet;
     }
 
-    /// <summary>Whether each row holds any water.</summary>
-    public ReadOnlySpan<bool> Wet => wet;
+    /// <summary>Whether a row holds any water.</summary>
+    /// <param name="row">Row, from 0.</param>
+    /// <returns>True when wet.</returns>
+    public bool IsWet(int row) => wet[row];
 
     /// <summary>The first cell of a row; one margin before and after it may be read.</summary>
     /// <param name="row">Row, from 0.</param>
