@@ -47,7 +47,7 @@ public static class BlockedNeedleCheck
                     {
                         (double wanted, double loose) = Voxel(lattice, target, moisture, i, j, k);
                         (int Column, int Row) needle = rounder.Needle(index);
-                        losses[needle] = losses.GetValueOrDefault(needle).With(wanted, loose, lattice.Tip(i, j, k));
+                        losses[needle] = losses.GetValueOrDefault(needle, Loss.None).With(wanted, loose, lattice.Tip(i, j, k));
                     }
                 }
             }
@@ -126,8 +126,10 @@ public static class BlockedNeedleCheck
         return (wanted * grid.CellCubicMetres * LitresPerCubicMetre, loose * grid.CellCubicMetres * LitresPerCubicMetre);
     }
 
-    private readonly record struct Loss(double WantedLitres, double LooseLitres, double MostLitres, Point3 Where)
+    private sealed record Loss(double WantedLitres, double LooseLitres, double MostLitres, Point3 Where)
     {
+        public static Loss None { get; } = new(0.0, 0.0, 0.0, default);
+
         public Loss With(double wanted, double loose, Point3 tip) =>
             new(WantedLitres + wanted, LooseLitres + loose, Math.Max(MostLitres, loose), loose > MostLitres ? tip : Where);
     }

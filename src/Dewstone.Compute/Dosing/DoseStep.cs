@@ -6,4 +6,4 @@ namespace Dewstone.Compute.Dosing;
 /// <param name="Objective">Objective of <see cref="CorrectionRule"/>, litres, of the doses as rounded.</param>
 /// <param name="WaterMillilitres">Water of the doses, mL.</param>
 /// <param name="Kind">What was tried.</param>
-public readonly record struct DoseStep(int Solve, int CellsPerPitch, double Objective, double WaterMillilitres, DoseStepKind Kind);
+public sealed record DoseStep(int Solve, int CellsPerPitch, double Objective, double WaterMillilitres, DoseStepKind Kind);

@@ -5,4 +5,4 @@ namespace Dewstone.Compute.Dosing;
 /// <param name="Y">The same along y.</param>
 /// <param name="Z">Quarters of a layer it stands above where its underside lies on one, 0 to 3.</param>
 /// <param name="ShiftedLayers">Whether every other layer is shifted by half a pitch.</param>
-public readonly record struct GridPhase(int X, int Y, int Z, bool ShiftedLayers);
+public sealed record GridPhase(int X, int Y, int Z, bool ShiftedLayers);

@@ -114,9 +114,9 @@ public static class PhaseSearch
         return judgeLayers(shifted, LayeringSolves) < (1.0 - NoiseShare) * judgeLayers(straight, LayeringSolves);
     }
 
-    private static GridPhase Best(IEnumerable<GridPhase> phases, Func<GridPhase, double?> judge)
+    private static GridPhase Best(GridPhase[] phases, Func<GridPhase, double?> judge)
     {
-        GridPhase best = default;
+        GridPhase best = phases[0];
         double least = double.PositiveInfinity;
         foreach (GridPhase phase in phases)
         {

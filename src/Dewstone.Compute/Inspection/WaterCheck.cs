@@ -39,12 +39,7 @@ public static class WaterCheck
 
     private static Diagnostic Refused(UnitPlacement placement, Lattice lattice, MoistureResult moisture)
     {
-        RefusedDose worst = default;
-        foreach (RefusedDose dose in moisture.Refused)
-        {
-            worst = dose.CubicMetres > worst.CubicMetres ? dose : worst;
-        }
-
+        RefusedDose worst = moisture.Refused.MaxBy(dose => dose.CubicMetres)!;
         int i = worst.Index % lattice.Columns;
         int j = worst.Index / lattice.Columns % lattice.Rows;
         int k = worst.Index / (lattice.Columns * lattice.Rows);

@@ -4,4 +4,4 @@ namespace Dewstone.Compute.Numerics;
 /// <param name="Cells">How many cells it has.</param>
 /// <param name="FirstCell">Flat index of its first cell.</param>
 /// <param name="Box">The smallest box around it.</param>
-public readonly record struct Component(int Cells, int FirstCell, CellBox Box);
+public sealed record Component(int Cells, int FirstCell, CellBox Box);

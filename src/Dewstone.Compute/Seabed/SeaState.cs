@@ -1,7 +1,7 @@
 namespace Dewstone.Compute.Seabed;
 
 /// <summary>The moving water at the unit.</summary>
-public readonly record struct SeaState
+public sealed record SeaState
 {
     /// <summary>Density, kg/m3.</summary>
     public required double WaterDensity { get; init; }

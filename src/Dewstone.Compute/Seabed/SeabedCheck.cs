@@ -32,7 +32,7 @@ internal static class SeabedCheck
         if (!sliding.Met)
         {
             findings.Add(SeaFindings.SlidingBelow.At(
-                $"at {site.Name} it slides: factor of safety {sliding.Value:0.00}, {sliding.Limit:0.00} asked, at heading {report.Headings.MinBy(h => h.Sliding).HeadingDegrees:0} deg",
+                $"at {site.Name} it slides: factor of safety {sliding.Value:0.00}, {sliding.Limit:0.00} asked, at heading {report.Headings.MinBy(h => h.Sliding)!.HeadingDegrees:0} deg",
                 least + "make it heavier, lower or wider, turn it, or choose a calmer site", sliding.Key));
         }
 
@@ -42,7 +42,7 @@ internal static class SeabedCheck
         if (!overturning.Met)
         {
             findings.Add(SeaFindings.OverturningBelow.At(
-                $"at {site.Name} it turns over: factor of safety {overturning.Value:0.00}, {overturning.Limit:0.00} asked, at heading {report.Headings.MinBy(h => h.Overturning).HeadingDegrees:0} deg",
+                $"at {site.Name} it turns over: factor of safety {overturning.Value:0.00}, {overturning.Limit:0.00} asked, at heading {report.Headings.MinBy(h => h.Overturning)!.HeadingDegrees:0} deg",
                 least + "widen its foot, make it lower or heavier, or choose a calmer site", overturning.Key));
         }
 

@@ -100,7 +100,7 @@ public static class SeabedSolver
                 / AiryWave.Gravity,
             IsbashMetres = ArmourStone.IsbashMetres(peak, solidDensity / density - 1.0, ArmourStone.Exposed),
             SafeHeadingDegrees = headings.MaxBy(heading => Math.Min(
-                heading.Sliding / Math.Max(site.Safety.Sliding, 0.01), heading.Overturning / Math.Max(site.Safety.Overturning, 0.01))).HeadingDegrees,
+                heading.Sliding / Math.Max(site.Safety.Sliding, 0.01), heading.Overturning / Math.Max(site.Safety.Overturning, 0.01)))!.HeadingDegrees,
         };
     }
 

@@ -26,7 +26,7 @@ internal static class StormCurve
     {
         double[] worst =
         [
-            .. new[] { headings.MinBy(h => h.Sliding).HeadingDegrees, headings.MinBy(h => h.Overturning).HeadingDegrees }.Distinct(),
+            .. new[] { headings.MinBy(h => h.Sliding)!.HeadingDegrees, headings.MinBy(h => h.Overturning)!.HeadingDegrees }.Distinct(),
         ];
         (string Name, double DepthMetres)[] depths = [.. SeabedSolver.Depths(site)];
         return

@@ -162,7 +162,7 @@ public static class StrengthCheck
                 continue;
             }
 
-            TensionPlace most = near.MaxBy(place => place.Use);
+            TensionPlace most = near.MaxBy(place => place.Use)!;
             results.Add(new TensionResult(held, most.Tension, most.Cracking, most.Where, 0.0, overturns));
             if (use.Length == 0 || (cases[0].Case != LoadCase.Lifted && results[^1].Factor < worst))
             {

@@ -95,5 +95,5 @@ public static class DoseTableEmitter
         return csv.ToBytes();
     }
 
-    private readonly record struct Row(NeedleAddress Needle, int Index, Point3 Tip);
+    private sealed record Row(NeedleAddress Needle, int Index, Point3 Tip);
 }

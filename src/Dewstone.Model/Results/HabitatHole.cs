@@ -6,4 +6,4 @@ namespace Dewstone.Model.Results;
 /// <param name="MouthMetres">Largest ball that stands in its widest mouth, m.</param>
 /// <param name="MouthHeightMetres">Height of that mouth above the seabed, m.</param>
 /// <param name="DepthMetres">From its innermost place to the nearest mouth, straight, m.</param>
-public readonly record struct HabitatHole(double CubicMetres, int Exits, double MouthMetres, double MouthHeightMetres, double DepthMetres);
+public sealed record HabitatHole(double CubicMetres, int Exits, double MouthMetres, double MouthHeightMetres, double DepthMetres);

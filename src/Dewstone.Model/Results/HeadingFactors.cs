@@ -4,4 +4,4 @@ namespace Dewstone.Model.Results;
 /// <param name="HeadingDegrees">Bearing of the unit's +y, degrees.</param>
 /// <param name="Sliding">Against sliding, 1.</param>
 /// <param name="Overturning">Against overturning, 1.</param>
-public readonly record struct HeadingFactors(double HeadingDegrees, double Sliding, double Overturning);
+public sealed record HeadingFactors(double HeadingDegrees, double Sliding, double Overturning);

@@ -1,7 +1,7 @@
 namespace Dewstone.Model.Results;
 
 /// <summary>Forces and factors of safety of one heading, water level and phase; enough to work them out again by hand.</summary>
-public readonly record struct StabilityRow
+public sealed record StabilityRow
 {
     /// <summary>Bearing of the unit's +y, degrees.</summary>
     public required double HeadingDegrees { get; init; }

@@ -6,4 +6,4 @@ namespace Dewstone.Model.Results;
 /// <param name="LowLimitMetres">Greatest height of an unbroken wave at low water, m.</param>
 /// <param name="HighMetres">Its height at high water, m; null when none does.</param>
 /// <param name="HighLimitMetres">Greatest height of an unbroken wave at high water, m.</param>
-public readonly record struct StormPoint(double PeriodSeconds, double? LowMetres, double LowLimitMetres, double? HighMetres, double HighLimitMetres);
+public sealed record StormPoint(double PeriodSeconds, double? LowMetres, double LowLimitMetres, double? HighMetres, double HighLimitMetres);

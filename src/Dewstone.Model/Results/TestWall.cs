@@ -5,7 +5,7 @@ namespace Dewstone.Model.Results;
 /// <param name="LeastSetShare">Of all straight lines through the wall, the least share of the drawn thickness that sets, 0 to 1.</param>
 /// <param name="CoreIsSet">Whether all of its middle third sets.</param>
 /// <param name="Place">Which place against the needles: 0 with its middle in a plane of needles, 1 midway between planes.</param>
-public readonly record struct TestWall(double DrawnMetres, double LeastSetShare, bool CoreIsSet, int Place)
+public sealed record TestWall(double DrawnMetres, double LeastSetShare, bool CoreIsSet, int Place)
 {
     /// <summary>Least share of the drawn thickness that must set everywhere, 1; chosen, no source.</summary>
     public const double SoundShare = 0.5;

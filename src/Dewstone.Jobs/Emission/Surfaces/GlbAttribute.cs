@@ -5,4 +5,4 @@ namespace Dewstone.Jobs.Emission.Surfaces;
 /// <param name="Form">glTF's word for how many numbers it has.</param>
 /// <param name="Number">glTF's code of a number's type.</param>
 /// <param name="Bytes">Bytes a corner.</param>
-internal readonly record struct GlbAttribute(string Name, string Form, int Number, int Bytes);
+internal sealed record GlbAttribute(string Name, string Form, int Number, int Bytes);

@@ -5,7 +5,7 @@ namespace Dewstone.Jobs.Emission.Surfaces;
 /// <param name="Triangles">Triangles.</param>
 /// <param name="FirstCorner">First corner of the stretch.</param>
 /// <param name="Corners">Corners of the stretch; neighbouring stretches overlap, so that no corner is written twice.</param>
-internal readonly record struct GlbRun(int FirstTriangle, int Triangles, int FirstCorner, int Corners)
+internal sealed record GlbRun(int FirstTriangle, int Triangles, int FirstCorner, int Corners)
 {
     /// <summary>Most corners of a stretch: number 65535 is kept by glTF.</summary>
     public const int MostCorners = 65_535;
