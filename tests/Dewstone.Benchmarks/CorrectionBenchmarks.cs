@@ -3,7 +3,6 @@ using Dewstone.Compute.Dosing;
 using Dewstone.Compute.Geometry;
 using Dewstone.Compute.Tests.Dosing;
 using Dewstone.Model.Description;
-using Dewstone.Model.Lattices;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Benchmarks;
