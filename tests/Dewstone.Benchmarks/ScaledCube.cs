@@ -50,7 +50,7 @@ internal static class ScaledCube
             {
                 Bin = new Bin(new Length((side + 6) * pitch), new Length((side + 6) * pitch), new Length((side + 4) * pitch)),
                 Head = cube.Printer.Head with { Columns = side + 6, Rows = side + 6 },
-                Supply = new Supply(cube.Printer.Supply.Flow, new Volume(1e3)),
+                Supply = new Supply(FlowRate.FromMillilitresPerSecond(1e6), new Volume(1e3)),
             },
         };
     }

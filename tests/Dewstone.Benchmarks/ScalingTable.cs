@@ -17,6 +17,8 @@ internal static class ScalingTable
     public static void Print(string[] words)
     {
         int runs = words is [string said] ? int.Parse(said, CultureInfo.InvariantCulture) : 3;
+        Console.WriteLine(Machine.Line());
+        Console.WriteLine();
         Console.WriteLine("| cube m | cells | threads | voxels | Mcell | compile s | correction in it s | last wetting s | files s | peak MB | peak B a cell |");
         Console.WriteLine("|---|---|---|---|---|---|---|---|---|---|---|");
         ScalingPoint middle = Row(1.0, DefaultCells, 2, runs);

@@ -1,7 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
 
 namespace Dewstone.Benchmarks.Short;
 
@@ -35,7 +33,7 @@ internal static class ShortTable
         string path = Path.Combine(Checkout.Artifacts, "bench", "table.md");
         using StreamWriter file = new(path) { AutoFlush = true };
         Stopwatch watch = Stopwatch.StartNew();
-        Write(Machine());
+        Write(Machine.Line());
         Write("");
         if (Parts.Any(part => Wanted(part.Name)))
         {
@@ -58,7 +56,7 @@ internal static class ShortTable
             Write("");
         }
 
-        Write(string.Create(CultureInfo.InvariantCulture, $"Took {watch.Elapsed.TotalSeconds:0} s; load at its end {Load()}."));
+        Write(string.Create(CultureInfo.InvariantCulture, $"Took {watch.Elapsed.TotalSeconds:0} s; load at its end {Machine.Load()}."));
         Console.WriteLine($"The table is in {path}");
 
         void Write(string line)
@@ -67,18 +65,4 @@ internal static class ShortTable
             file.WriteLine(line);
         }
     }
-
-    private static string Machine()
-    {
-        const string list = "/proc/cpuinfo";
-        string name = (File.Exists(list) ? File.ReadLines(list).FirstOrDefault(line => line.StartsWith("model name", StringComparison.Ordinal)) : null)?.Split(':')[^1].Trim()
-            ?? "processor unknown";
-        int bits = Vector512.IsHardwareAccelerated ? 512 : Vector256.IsHardwareAccelerated ? 256 : 128;
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{name}, {Environment.ProcessorCount} processors, {bits}-bit vectors, {RuntimeInformation.OSArchitecture}, {RuntimeInformation.FrameworkDescription}, {DateTime.UtcNow:d MMMM yyyy HH:mm} UTC, load {Load()}.");
-    }
-
-    // proc(5): the first field of loadavg, the mean number of runnable tasks over the last minute.
-    private static string Load() => File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Split(' ')[0] : "unknown";
 }
