@@ -61,5 +61,6 @@ internal static class Program
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void Benchmark(string[] args) =>
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly)
-            .Run(args, DefaultConfig.Instance.AddJob(Job.Default.WithToolchain(InProcessEmitToolchain.Instance)));
+            .Run(args, DefaultConfig.Instance.AddJob(
+                Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(1).WithIterationCount(5)));
 }
