@@ -14,7 +14,8 @@ usage: ./build.sh <command>
   demo     build it and compile the first example into .artifacts/demo
   test     check the format, build everything and run all tests but the soak tests
   soak     run the long tests (marked with the trait Category=Soak)
-  bench    run the benchmarks; further words go to them, e.g. --filter '*'
+  bench    measure every heart and the whole commands in some minutes, table in .artifacts/bench/table.md; further words go
+           to the benchmarks, e.g. --table scaling, or --filter '*' for BenchmarkDotNet
   format   put every source file into the house's format
   schemas  write schemas/ anew from the key tables
   pack     make all that is handed out in .artifacts/pack: tool packages, single files, manual page, completions, bill of
@@ -271,7 +272,11 @@ case "$command" in
     ;;
   bench)
     require_dotnet
-    dotnet run -c Release --project "$root/tests/Dewstone.Benchmarks" -- --artifacts "$out/benchmarks" "$@"
+    # Whole commands are measured on the program as it is handed out.
+    publish
+    [ "$#" -gt 0 ] || set -- --table short
+    [ "$1" = --table ] || set -- --artifacts "$out/benchmarks" "$@"
+    dotnet run -c Release --project "$root/tests/Dewstone.Benchmarks" -- "$@"
     ;;
   format)
     require_dotnet

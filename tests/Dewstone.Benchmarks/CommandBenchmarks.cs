@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using BenchmarkDotNet.Attributes;
 
 namespace Dewstone.Benchmarks;
@@ -7,58 +6,60 @@ namespace Dewstone.Benchmarks;
 /// Whole commands as processes, cold start included, on the program that <c>./build.sh build</c> left; a bare .NET program in the same run is the
 /// yardstick for start-up.
 /// </summary>
-[WarmupCount(2)]
+[WarmupCount(1)]
 [IterationCount(9)]
 [InvocationCount(1, 1)]
 public class CommandBenchmarks
 {
-    private const string Block = "examples/wrackline-bay/units/wrack-block.unit.yaml";
-    private string root = "";
+    private readonly string block = Checkout.Unit("wrack-block");
     private string output = "";
 
+    /// <summary>Compiles the folder that others read.</summary>
     [GlobalSetup]
-    public void FindProgram()
+    public void MakeFolder()
     {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "build.sh")))
-        {
-            folder = folder.Parent;
-        }
-
-        root = folder?.FullName ?? throw new InvalidOperationException("Run from a checkout of the repository.");
         output = Directory.CreateTempSubdirectory("dewstone-bench-").FullName;
-        if (!File.Exists(Program))
-        {
-            throw new InvalidOperationException("Run ./build.sh build first.");
-        }
+        Compile();
     }
 
+    /// <summary>Sweeps up.</summary>
     [GlobalCleanup]
     public void Clean() => Directory.Delete(output, recursive: true);
 
+    /// <summary>A line and nothing else.</summary>
+    /// <returns>What it took.</returns>
     [Benchmark(Baseline = true)]
-    public int BareProgram() => Run("dotnet", Path.Combine(AppContext.BaseDirectory, "Dewstone.Benchmarks.dll"), Benchmarks.Program.BareWord);
+    public MeasuredProcess BareProgram() => MeasuredProcess.Run(Checkout.Bare);
 
+    /// <summary>The shortest command.</summary>
+    /// <returns>What it took.</returns>
     [Benchmark]
-    public int Version() => Run(Program, "--version");
+    public MeasuredProcess Version() => MeasuredProcess.Run(Checkout.Program, "--version");
 
+    /// <summary>Reading, shape and printer.</summary>
+    /// <returns>What it took.</returns>
     [Benchmark]
-    public int CheckDrawing() => Run(Program, "check", "--drawing", "--quiet", Block);
+    public MeasuredProcess CheckDrawing() => MeasuredProcess.Run(Checkout.Program, "check", "--drawing", "--quiet", block);
 
+    /// <summary>All but the files.</summary>
+    /// <returns>What it took.</returns>
     [Benchmark]
-    public int Check() => Run(Program, "check", "--quiet", Block);
+    public MeasuredProcess Check() => MeasuredProcess.Run(Checkout.Program, "check", "--quiet", block);
 
+    /// <summary>The whole.</summary>
+    /// <returns>What it took.</returns>
     [Benchmark]
-    public int Compile() => Run(Program, "compile", "--quiet", Block, "-o", output);
+    public MeasuredProcess Compile() => MeasuredProcess.Run(Checkout.Program, "compile", "--quiet", block, "-o", output);
 
-    private string Program => Path.Combine(root, ".artifacts", "dewstone", "dewstone");
+    /// <summary>A folder against itself.</summary>
+    /// <returns>What it took.</returns>
+    [Benchmark]
+    public MeasuredProcess Diff() => MeasuredProcess.Run(Checkout.Program, "diff", Folder, Folder);
 
-    private int Run(string program, params string[] words)
-    {
-        ProcessStartInfo start = new(program, words) { RedirectStandardOutput = true, UseShellExecute = false, WorkingDirectory = root };
-        using Process process = Process.Start(start)!;
-        process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return process.ExitCode == 0 ? 0 : throw new InvalidOperationException($"{string.Join(' ', words)} ended with {process.ExitCode}");
-    }
+    /// <summary>The folder simulated again.</summary>
+    /// <returns>What it took.</returns>
+    [Benchmark]
+    public MeasuredProcess Verify() => MeasuredProcess.Run(Checkout.Program, "verify", "--quiet", Folder);
+
+    private string Folder => Directory.GetDirectories(output, "*.job").Single();
 }

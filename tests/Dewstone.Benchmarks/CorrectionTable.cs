@@ -65,13 +65,7 @@ internal static class CorrectionTable
 
     internal static JobDescription Example(string name)
     {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !Directory.Exists(Path.Combine(folder.FullName, "examples")))
-        {
-            folder = folder.Parent;
-        }
-
-        string path = Path.Combine(folder?.FullName ?? ".", "examples", "wrackline-bay", "units", name + ".unit.yaml");
+        string path = Checkout.Unit(name);
         return DescriptionReader.ReadJob(path).Job ?? throw new InvalidOperationException($"{path} does not read.");
     }
 

@@ -66,6 +66,10 @@ public class NumericsBenchmarks
     public byte[] Opening() => BallOpening.Open(_cells, _shape, CellSize.Unit, 8.0, OutsideCells.Empty, _threads);
 
     [Benchmark]
+    public float[] Thickness() => LocalThickness.Of(
+        SurfaceDistance.Of(_field, _shape, CellSize.Unit, 0f, Side / 2.0, _threads), _shape, CellSize.Unit, _threads);
+
+    [Benchmark]
     public Passage? WidestWay() => PercolatingWidth.Between(
         _cells, _shape, CellSize.Unit, Phase.Empty, _regions, Connectivity.FacesEdgesCorners, _threads);
 }

@@ -3,19 +3,17 @@ using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Dewstone.Benchmarks.Short;
 
 namespace Dewstone.Benchmarks;
 
 internal static class Program
 {
-    /// <summary>With this word alone the program is the bare .NET program that start-up is measured against.</summary>
-    public const string BareWord = "bare";
-
     private static void Main(string[] args)
     {
-        if (args is [BareWord])
+        if (args is ["--table", "short", ..])
         {
-            Console.WriteLine("0.1.0");
+            ShortTable.Print(args[2..]);
             return;
         }
 
@@ -31,9 +29,9 @@ internal static class Program
             return;
         }
 
-        if (args is ["--table", "scaling"])
+        if (args is ["--table", "scaling", ..])
         {
-            ScalingTable.Print();
+            ScalingTable.Print(args[2..]);
             return;
         }
 
@@ -43,9 +41,9 @@ internal static class Program
             return;
         }
 
-        if (args is ["--table", "transforms"])
+        if (args is [ScalingPoint.Word, _, _, _])
         {
-            TransformTable.Print();
+            ScalingPoint.Print(args[1..]);
             return;
         }
 
@@ -58,10 +56,11 @@ internal static class Program
         Benchmark(args);
     }
 
-    // In process: a project generated under .artifacts would inherit this repository's locked restore and fail on it. Apart from Main, so that a
-    // bare run loads nothing of it.
+    // In process: a project generated under .artifacts would inherit this repository's locked restore and fail on it. Apart from Main, so that
+    // the tables load nothing of it.
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void Benchmark(string[] args) =>
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly)
-            .Run(args, DefaultConfig.Instance.AddJob(Job.Default.WithToolchain(InProcessEmitToolchain.Instance)));
+            .Run(args, DefaultConfig.Instance.AddJob(
+                Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(1).WithIterationCount(5)));
 }

@@ -13,6 +13,9 @@ namespace Dewstone.Benchmarks;
 /// </summary>
 public class VoxelizerBenchmarks
 {
+    /// <summary>Points whose distances are asked for.</summary>
+    public const int Points = 64 * 64 * 64;
+
     private static readonly CellGrid Grid = CellGrid.Over(
         new Lattice
         {
@@ -68,15 +71,38 @@ public class VoxelizerBenchmarks
     };
 
     private readonly ReefShape shape = ReefShapeBuilder.Build(Block).Shape;
+    private readonly Point3[] points = new Point3[Points];
+    private readonly double[] distances = new double[Points];
+
+    /// <summary>Spreads the points of <see cref="SignedDistances"/> over the outer box and a little around it.</summary>
+    public VoxelizerBenchmarks()
+    {
+        for (int i = 0; i < Points; i++)
+        {
+            points[i] = new Point3(i % 64 / 64.0, i / 64 % 64 / 64.0, i / 4096 / 64.0) + new Point3(-0.05, -0.05, -0.05);
+        }
+    }
 
     /// <summary>Threads.</summary>
     [Params(1, 2)]
     public int Threads { get; set; }
 
+    /// <summary>Cells of the field.</summary>
+    public static int Cells => Grid.Count;
+
     /// <summary>The whole field.</summary>
     /// <returns>Its volume, cubic metres.</returns>
     [Benchmark]
     public double Voxelize() => Voxelizer.Voxelize(shape, Placement, Grid, new Parallelism(Threads), null, CancellationToken.None).CubicMetres;
+
+    /// <summary>Signed distances of single points, one thread.</summary>
+    /// <returns>The distances, metres.</returns>
+    [Benchmark(OperationsPerInvoke = Points)]
+    public double[] SignedDistances()
+    {
+        shape.SignedDistances(points, distances);
+        return distances;
+    }
 
     /// <summary>Building the shape with its scatter, and checking it.</summary>
     /// <returns>Number of findings.</returns>

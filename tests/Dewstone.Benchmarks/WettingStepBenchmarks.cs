@@ -1,5 +1,3 @@
-using System.Numerics;
-using System.Runtime.InteropServices;
 using BenchmarkDotNet.Attributes;
 using Dewstone.Compute.Wetting;
 using Dewstone.Model.Description;
@@ -7,62 +5,55 @@ using Dewstone.Model.Quantities;
 
 namespace Dewstone.Benchmarks;
 
-/// <summary>
-/// One transport step over 160 x 160 x 64 cells (the open layers of a 914 mm cube at 8 cells a voxel, all wet), beside the memory's own pace:
-/// y = x + 3 z over as many floats. Every row is a time per cell: 0.5 ns are 2 Gcell/s.
-/// </summary>
+/// <summary>Transport steps over a cube of cells, all wet.</summary>
 public class WettingStepBenchmarks
 {
-    private const int Side = 160;
-    private const int Planes = 64;
-    private const int Cells = Side * Side * Planes;
+    /// <summary>Steps of one run.</summary>
+    public const int Steps = 16;
 
-    private readonly float[] x = new float[Cells];
-    private readonly float[] y = new float[Cells];
-    private readonly float[] z = new float[Cells];
-    private TransportStepper oneThread = null!;
-    private TransportStepper twoThreads = null!;
+    private TransportStepper power = null!;
     private TransportStepper exponential = null!;
+
+    /// <summary>Cells a side.</summary>
+    [Params(144, 288)]
+    public int Side { get; set; }
+
+    /// <summary>Threads.</summary>
+    [Params(1, 2)]
+    public int Threads { get; set; }
 
     /// <summary>Wets every cell unevenly.</summary>
     [GlobalSetup]
     public void Wet()
     {
-        PowerLaw power = new() { AtSaturation = new Diffusivity(3.2e-6), Exponent = 4 };
-        oneThread = Wetted(power, 1);
-        twoThreads = Wetted(power, 2);
-        exponential = Wetted(new ExponentialLaw { AtSaturation = new Diffusivity(1.5e-5), Exponent = 8 }, 1);
-    }
-
-    /// <summary>Two reads and a write a cell.</summary>
-    [Benchmark(Baseline = true, OperationsPerInvoke = Cells)]
-    public void Triad()
-    {
-        ReadOnlySpan<Vector<float>> a = MemoryMarshal.Cast<float, Vector<float>>(x);
-        ReadOnlySpan<Vector<float>> b = MemoryMarshal.Cast<float, Vector<float>>(z);
-        Span<Vector<float>> sum = MemoryMarshal.Cast<float, Vector<float>>(y.AsSpan());
-        for (int i = 0; i < sum.Length; i++)
-        {
-            sum[i] = a[i] + b[i] * 3f;
-        }
+        power = Wetted(new PowerLaw { AtSaturation = new Diffusivity(3.2e-6), Exponent = 4 });
+        exponential = Wetted(new ExponentialLaw { AtSaturation = new Diffusivity(1.5e-5), Exponent = 8 });
     }
 
     /// <summary>Power law, m = 4.</summary>
-    [Benchmark(OperationsPerInvoke = Cells)]
-    public void PowerLawOneThread() => oneThread.Step(1e-3);
-
-    /// <summary>Power law, m = 4, two threads.</summary>
-    [Benchmark(OperationsPerInvoke = Cells)]
-    public void PowerLawTwoThreads() => twoThreads.Step(1e-3);
+    /// <returns>Cell updates so far.</returns>
+    [Benchmark(OperationsPerInvoke = Steps)]
+    public long PowerLaw() => March(power);
 
     /// <summary>Exponential law, b = 8.</summary>
-    [Benchmark(OperationsPerInvoke = Cells)]
-    public void ExponentialLawOneThread() => exponential.Step(1e-3);
+    /// <returns>Cell updates so far.</returns>
+    [Benchmark(OperationsPerInvoke = Steps)]
+    public long ExponentialLaw() => March(exponential);
 
-    private static TransportStepper Wetted(WettingLaw law, int threads)
+    private static long March(TransportStepper field)
     {
-        TransportStepper field = new(Side, Side, Planes, 0.00635, 0.00635, MoisturePotential.Of(law, 0.383947), threads);
-        for (int row = 0; row < Side * Planes; row++)
+        for (int step = 0; step < Steps; step++)
+        {
+            field.Step(1e-3);
+        }
+
+        return field.CellUpdates;
+    }
+
+    private TransportStepper Wetted(WettingLaw law)
+    {
+        TransportStepper field = new(Side, Side, Side, 0.00635, 0.00635, MoisturePotential.Of(law, 0.383947), Threads);
+        for (int row = 0; row < Side * Side; row++)
         {
             for (int i = 0; i < Side; i++)
             {
