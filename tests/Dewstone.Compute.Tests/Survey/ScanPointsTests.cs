@@ -5,24 +5,16 @@ namespace Dewstone.Compute.Tests.Survey;
 
 public sealed class ScanPointsTests
 {
-    // A right triangle of 300 x 5 mm filled at 10 mm: whichever corner is named first, its length is covered without a gap. Points of a filling with n
-    // steps lie 300/n mm apart at most, so no gap is wider than the spacing; the outermost lie a third of a step from the corners.
-    [Theory]
-    [InlineData(0)]
-    [InlineData(1)]
-    [InlineData(2)]
-    public void Long_triangle_is_filled_along_its_longest_edge(int first)
+    // An obtuse triangle of 300 x 100 mm filled at 10 mm, whichever corner is named first: the same boxes hold points, and as many as its area at least
+    // (0.5 x 300 x 100 mm2 / 100 mm2 = 150), which filling by a shorter edge than the longest would miss.
+    [Fact]
+    public void Triangle_is_filled_alike_from_every_corner()
     {
-        float[][] corners = [[0f, 0f, 0f], [0.3f, 0f, 0f], [0f, 0.005f, 0f]];
-        UnitScan scan = new() { IsSurface = true, Positions = [.. Enumerable.Range(0, 3).SelectMany(i => corners[(i + first) % 3])] };
-
-        float[] points = ScanPoints.Of(scan, 0.01);
-
-        double[] along = [.. points.Where((_, i) => i % 3 == 0).Select(x => (double)x).Order()];
-        Assert.InRange(along[0], 0.0, 0.01);
-        Assert.InRange(along[^1], 0.28, 0.3);
-        Assert.All(along.Zip(along.Skip(1)), pair => Assert.InRange(pair.Second - pair.First, 0.0, 0.0201));
-        Assert.InRange(along.Length, 28, 31);
+        float[][] corners = [[0.001f, 0.002f, 0.005f], [0.301f, 0.002f, 0.005f], [0.151f, 0.102f, 0.005f]];
+        HashSet<(int, int)>[] filled = [.. Enumerable.Range(0, 3).Select(first => Boxes(
+            ScanPoints.Of(new UnitScan { IsSurface = true, Positions = [.. Enumerable.Range(0, 3).SelectMany(i => corners[(i + first) % 3])] }, 0.01)))];
+        Assert.InRange(filled[0].Count, 150, 210);
+        Assert.All(filled, boxes => Assert.True(boxes.SetEquals(filled[0])));
     }
 
     // Two points in one box of 10 mm, one in the next: the first of a box is kept, in the scan's order.
@@ -32,4 +24,7 @@ public sealed class ScanPointsTests
         UnitScan scan = new() { IsSurface = false, Positions = [0.012f, 0.001f, 0.001f, 0.001f, 0.001f, 0.001f, 0.009f, 0.002f, 0.003f] };
         Assert.Equal([0.012f, 0.001f, 0.001f, 0.001f, 0.001f, 0.001f], ScanPoints.Of(scan, 0.01));
     }
+
+    private static HashSet<(int, int)> Boxes(float[] points) =>
+        [.. Enumerable.Range(0, points.Length / 3).Select(i => ((int)(points[3 * i] / 0.01f), (int)(points[3 * i + 1] / 0.01f)))];
 }
