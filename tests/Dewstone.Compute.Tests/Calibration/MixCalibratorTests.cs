@@ -88,6 +88,15 @@ public sealed class MixCalibratorTests
         Assert.Equal(one.Measured / without.Figures[2].Value - 1.0, one.LeftOutResidual, 1e-4);
     }
 
+    // Densities alone fit one figure: what each of them should have been is that figure.
+    [Fact]
+    public void Fitted_value_of_a_density_is_the_fitted_density()
+    {
+        MixCalibration found = Calibrate(new SimulatedTests(5, Power4).Densities(6));
+        Assert.All(found.Observations, one => Assert.Equal(found.Figures[2].Value, one.Fitted, 1e-9 * one.Fitted));
+        Assert.Contains(found.Observations, one => Math.Abs(one.Measured / one.Fitted - 1.0) > 1e-3);
+    }
+
     [Fact]
     public void Slip_is_named_with_its_line()
     {

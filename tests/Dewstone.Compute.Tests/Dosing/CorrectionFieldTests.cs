@@ -47,4 +47,43 @@ public sealed class CorrectionFieldTests
         // Shells of a cube of 16 cells a side.
         Assert.Equal([grid.Count - 4096, 4096 - 2744, 2744 - 1728, 1728], seen);
     }
+
+    /// <summary>Cell by cell: what a window sees is what stands there; beyond the field nothing is wanted and the first cell's weight holds.</summary>
+    [Theory]
+    [InlineData(0, 0, 0)]
+    [InlineData(-2, 0, 0)]
+    [InlineData(2, -1, 1)]
+    [InlineData(-1, 2, -2)]
+    [InlineData(9, 0, 0)]
+    public void Window_sees_the_cells_that_stand_there(int x, int y, int z)
+    {
+        CellGrid whole = Cells(5, 4, 3), window = Cells(4, 3, 4);
+        float[] shares = [.. Enumerable.Range(1, whole.Count).Select(i => i / 64f)], weights = [.. shares.Select(share => 100f + share)];
+
+        CorrectionField cut = CorrectionField.Given(new TargetField { Grid = whole, Fraction = shares, CubicMetres = 0.0 }, weights).Cut(window, x, y, z);
+
+        double sum = 0.0;
+        for (int i = 0; i < window.Count; i++)
+        {
+            (int a, int b, int c) = (i % 4 + x, i / 4 % 3 + y, i / 12 + z);
+            bool isInside = a is >= 0 and < 5 && b is >= 0 and < 4 && c is >= 0 and < 3;
+            int there = isInside ? (c * 4 + b) * 5 + a : 0;
+            Assert.Equal((isInside ? shares[there] : 0f, weights[there]), (cut.Target.Fraction[i], cut.Weights[i]));
+            sum += isInside ? shares[there] : 0.0;
+        }
+
+        Assert.Equal(sum * 1e-6, cut.Target.CubicMetres, 1e-12);
+    }
+
+    private static CellGrid Cells(int nx, int ny, int nz) => new()
+    {
+        Nx = nx,
+        Ny = ny,
+        Nz = nz,
+        CellsPerPitch = 1,
+        CellsPerLayer = 1,
+        Origin = default,
+        CellMetres = 0.01,
+        CellHeightMetres = 0.01,
+    };
 }

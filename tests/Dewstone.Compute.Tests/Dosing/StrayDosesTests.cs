@@ -25,17 +25,23 @@ public sealed class StrayDosesTests
         UnderLayers = 0,
     };
 
-    // Hardened along x as a text says: one letter a voxel, all its cells alike; # sets well, - hardly.
+    private static readonly Lattice Deep = Lattice with { Columns = 2, Rows = 3, Layers = 3, BinXMetres = 0.1, BinYMetres = 0.15 };
+
+    // Hardened as a text says: one letter a voxel, all its cells alike; # sets well, - hardly.
     private static DosePlan? Without(string hardened, string dosed, params double[] fractions) => Without(1.0, hardened, dosed, fractions);
 
-    private static DosePlan? Without(double joined, string hardened, string dosed, params double[] fractions)
+    private static DosePlan? Without(double joined, string hardened, string dosed, params double[] fractions) =>
+        Without(Lattice, joined, hardened, dosed, fractions);
+
+    private static DosePlan? Without(Lattice lattice, double joined, string hardened, string dosed, double[] fractions)
     {
-        CellGrid grid = CellGrid.Over(Lattice, Cells);
+        CellGrid grid = CellGrid.Over(lattice, Cells);
+        char At(int cell) => hardened[((cell / (grid.Nx * grid.Ny) / Cells * lattice.Rows) + cell / grid.Nx % grid.Ny / Cells) * lattice.Columns + cell % grid.Nx / Cells];
         MoistureResult moisture = new()
         {
             Grid = grid,
-            VolumetricWaterContent = [.. Enumerable.Range(0, grid.Count).Select(cell => hardened[cell % grid.Nx / Cells] switch { '#' => 0.2f, '-' => 0.1f, _ => 0f })],
-            Hardened = [.. Enumerable.Range(0, grid.Count).Select(cell => (byte)(hardened[cell % grid.Nx / Cells] == '.' ? 0 : 1))],
+            VolumetricWaterContent = [.. Enumerable.Range(0, grid.Count).Select(cell => At(cell) switch { '#' => 0.2f, '-' => 0.1f, _ => 0f })],
+            Hardened = [.. Enumerable.Range(0, grid.Count).Select(cell => (byte)(At(cell) == '.' ? 0 : 1))],
             BinderKilogramsPerCubicMetre = 425,
             LiquidKilogramsPerCubicMetre = 1000,
             Porosity = 0.38,
@@ -50,7 +56,7 @@ public sealed class StrayDosesTests
         };
         DosePlan doses = new()
         {
-            Lattice = Lattice,
+            Lattice = lattice,
             Steps = [.. dosed.Select(c => c == '#' ? 200 : 0)],
             CentiMillilitres = [.. dosed.Select(c => c == '#' ? 2000 : 0)],
         };
@@ -63,6 +69,20 @@ public sealed class StrayDosesTests
         DosePlan? left = Without("###..#", "###..#", 1, 1, 1, 0, 0, 0.3);
         Assert.Equal([2000, 2000, 2000, 0, 0, 0], left!.CentiMillilitres);
         Assert.Equal([200, 200, 200, 0, 0, 0], left.Steps);
+    }
+
+    // Two columns, three rows, three layers; rows from the first on, layers apart by a blank. The unit fills the first row of the lowest layer and what is above
+    // its first voxel.
+    [Theory]
+    [InlineData("##...# #..... #.....", 5)]
+    [InlineData("##.... #..#.. #.....", 9)]
+    [InlineData("##.... #..... #...#.", 16)]
+    public void Lump_is_found_in_its_row_and_layer(string voxels, int lump)
+    {
+        string flat = voxels.Replace(" ", "", StringComparison.Ordinal);
+        double[] fractions = [.. flat.Select((_, i) => i == lump ? 0.3 : 1.0)];
+        DosePlan? left = Without(Deep, 1.0, flat, flat, fractions);
+        Assert.Equal(flat.Select((c, i) => c == '#' && i != lump ? 2000 : 0), left!.CentiMillilitres);
     }
 
     [Fact]

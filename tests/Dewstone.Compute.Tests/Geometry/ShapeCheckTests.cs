@@ -66,6 +66,10 @@ public sealed class ShapeCheckTests
             "DW2005", "tunnels[0].section.height", Tunnel(Straight("slit", Axis.X, new Point3(0.0, 0.45, 0.3), Rectangle(0.2, 0.03))),
             Tunnel(Straight("slit", Axis.X, new Point3(0.0, 0.45, 0.3), Rectangle(0.2, 0.06)))
         },
+        {
+            "DW2005", "tunnels[0].section.width", Tunnel(Straight("slit", Axis.X, new Point3(0.0, 0.45, 0.3), Rectangle(0.04, 0.2))),
+            Tunnel(Straight("slit", Axis.X, new Point3(0.0, 0.45, 0.3), Rectangle(0.05, 0.2)))
+        },
         { "DW2005", "box", Plain(0.9, 0.9, 0.04), Plain(0.9, 0.9, 0.05) },
         {
             "DW2005", "keep[0].block.size",

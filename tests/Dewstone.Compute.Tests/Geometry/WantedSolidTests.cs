@@ -38,4 +38,33 @@ public sealed class WantedSolidTests
         Assert.Equal((1f, 1f, 0f), (Share(10, 15), Share(45, 28), Share(30, 15)));
         Assert.Equal((0f, 0f), (Share(10, 28), Share(55, 15)));
     }
+
+    /// <remarks>Sides within cells and at the grid's edge: only the cells near a unit are filled, with what filling all cells gives.</remarks>
+    [Theory]
+    [InlineData(0.053, 0.047, 0.031)]
+    [InlineData(0.0, 0.003, 0.0)]
+    [InlineData(0.196, 0.197, 0.098)]
+    public void Unit_of_a_bin_fills_the_cells_it_would_fill_alone(double x, double y, double z)
+    {
+        ReefUnit box = Samples.Box(0.2, 0.1, 0.1);
+        CellGrid grid = new()
+        {
+            Nx = 40,
+            Ny = 30,
+            Nz = 20,
+            CellsPerPitch = 5,
+            CellsPerLayer = 5,
+            Origin = default,
+            CellMetres = 0.01,
+            CellHeightMetres = 0.01,
+        };
+        UnitPlacement placement = new() { QuarterTurns = 0, Corner = new Point3(x, y, z), UnitBox = box.OuterBox };
+        JobDescription alone = Samples.Job(box);
+        JobDescription bin = alone with { Bin = [new BinnedUnit { Mark = "A-001", Unit = box, Placement = placement }] };
+
+        float[] Fill(JobDescription job) =>
+            WantedSolid.Voxelize(job, placement, grid, new Parallelism(1), null, TestContext.Current.CancellationToken).Fraction;
+
+        Assert.Equal(Fill(alone), Fill(bin));
+    }
 }

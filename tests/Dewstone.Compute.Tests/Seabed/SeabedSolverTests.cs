@@ -29,6 +29,26 @@ public sealed class SeabedSolverTests
         Assert.All(report.Rows, row => Assert.True(double.IsFinite(row.Sliding) && double.IsFinite(row.Overturning)));
     }
 
+    /// <summary>
+    /// A crest 0.15 m out of the water and one 0.2 m under it, by hand: Kt = -0.4 Rc / H + 0.64 (B / H)^-0.31 (1 - exp(-0.5 xi)), xi = (1 / 1.5) / sqrt(H / L0),
+    /// L0 = g T^2 / 2 pi; d'Angremond, van der Meer and de Jong, 1996. What is covered lets more through.
+    /// </summary>
+    [Fact]
+    public void Share_of_the_wave_that_passes_falls_with_the_crest_above_the_water()
+    {
+        SiteWater shallow = Shoal.Site.Water with { Depth = new Length(0.9), Low = new Length(-0.15), High = new Length(0.2) };
+        StabilityReport report = Report(Shoal.Site with { Water = shallow });
+
+        Assert.Equal(2, report.Levels.Count);
+        Assert.All(report.Levels.Zip([0.15, -0.2]), pair =>
+        {
+            double height = pair.First.HeightMetres, surf = 1.0 / 1.5 / Math.Sqrt(height / (9.81 * 49.0 / (2.0 * Math.PI)));
+            double share = -0.4 * pair.Second / height + 0.64 * Math.Pow(0.9 / height, -0.31) * (1.0 - Math.Exp(-0.5 * surf));
+            Assert.InRange(share, 0.1, 0.79);
+            Assert.Equal(share, pair.First.Transmission, 2e-4);
+        });
+    }
+
     /// <summary>W' = V (saturated - water) g, and fresh as the low bound: (fresh - water) V g.</summary>
     [Fact]
     public void Weight_under_water_is_that_of_full_pores_with_fresh_as_low_bound()

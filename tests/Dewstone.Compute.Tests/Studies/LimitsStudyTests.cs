@@ -96,6 +96,19 @@ public sealed class LimitsStudyTests
     }
 
     /// <summary>
+    /// The second place lies midway between neighbouring needles, across the hole: with every other layer shifted by half a pitch along x and y, needles seen
+    /// from above stand at 0, 1/2, 1 along both; seen from a side the layers stay a layer height apart.
+    /// </summary>
+    [Theory]
+    [InlineData(Axis.X, false, 1.0, 1.0)]
+    [InlineData(Axis.Z, false, 1.0, 1.0)]
+    [InlineData(Axis.X, true, 0.5, 1.0)]
+    [InlineData(Axis.Y, true, 0.5, 1.0)]
+    [InlineData(Axis.Z, true, 0.5, 0.5)]
+    public void Places_of_a_hole_are_a_needle_and_midway_between(Axis axis, bool shifted, double apartU, double apartV) =>
+        Assert.Equal([(0.0, 0.0), (apartU / 2.0, apartV / 2.0)], LimitsStudy.HolePhases(axis, shifted));
+
+    /// <summary>
     /// The wetting equation has no length but the pitch, and a finer pitch lets water reach corners sooner: at half the pitch, holes open and walls are sound at
     /// no more than 0.75 of their size.
     /// </summary>

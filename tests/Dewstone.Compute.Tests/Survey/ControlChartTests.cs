@@ -49,4 +49,31 @@ public sealed class ControlChartTests
         Assert.DoesNotContain(opposite.Signals, s => s.Rule == ControlRule.TwoOfThreeBeyondTwo);
         Assert.DoesNotContain(ControlChart.Of(wobble).Signals, _ => true);
     }
+
+    // Western Electric, as in NIST/SEMATECH e-Handbook, section 6.3.2: four of the last five points beyond one standard deviation on one side.
+    [Theory]
+    [InlineData(2, 1.2, 1.2, 0.3, 1.2, 1.2)]
+    [InlineData(0, 1.2, 1.2, 0.3, 0.3, 1.2)]
+    [InlineData(0, 1.2, -1.2, 0.3, 1.2, 1.2)]
+    [InlineData(0, 0.9, 1.2, 0.3, 1.2, 1.2)]
+    public void Four_of_five_beyond_one_deviation_are_told_with_their_first_and_last(int told, params double[] deviations)
+    {
+        // Twice the pattern, the second time upside down, so that the mean is 0 by symmetry.
+        double[] wobble = [.. Enumerable.Range(0, 40).Select(i => i % 2 == 0 ? 1.0 : -1.0)];
+        double[] pattern = [.. deviations.Select(d => d * 2.0 / ControlChart.D2)];
+        ControlChart chart = ControlChart.Of([.. wobble, .. pattern, .. wobble.Select(w => -w), .. pattern.Select(p => -p)]);
+        ControlSignal[] expected = [new(44, 40, ControlRule.FourOfFiveBeyondOne), new(89, 85, ControlRule.FourOfFiveBeyondOne)];
+        Assert.Equal(expected.Take(told), chart.Signals.Where(s => s.Rule == ControlRule.FourOfFiveBeyondOne));
+    }
+
+    // Forty ranges of 2 and one of 8: mean 88/41 = 2.146, upper limit 3.267 x 2.146 = 7.01.
+    [Theory]
+    [InlineData(8.0, 1)]
+    [InlineData(6.0, 0)]
+    public void Range_beyond_its_limit_is_told_at_its_second_value(double jump, int told)
+    {
+        double[] values = [.. Enumerable.Range(0, 42).Select(i => (i % 2 == 0 ? 1.0 : -1.0) + (i > 20 ? jump + 2.0 : 0.0))];
+        ControlSignal[] expected = [new(21, 20, ControlRule.RangeBeyond)];
+        Assert.Equal(expected.Take(told), ControlChart.Of(values).Signals.Where(s => s.Rule == ControlRule.RangeBeyond));
+    }
 }
