@@ -14,6 +14,12 @@ namespace Dewstone.Reading.Binding;
 internal sealed class ListForm<T>(FormOf<T> item, int fewest, string many, string? example = null) : FormOf<IReadOnlyList<T>>
     where T : notnull
 {
+    /// <summary>Form of an item.</summary>
+    public FormOf<T> Item => item;
+
+    /// <summary>Least number of items.</summary>
+    public int Fewest => fewest;
+
     /// <inheritdoc/>
     public override string InWords => $"a list of {many}";
 

@@ -11,6 +11,12 @@ namespace Dewstone.Reading.Binding;
 /// <param name="example">A good value.</param>
 internal sealed class NumberForm(double least, double most, string example) : ScalarForm<double>
 {
+    /// <summary>Least value.</summary>
+    public double Least => least;
+
+    /// <summary>Greatest value.</summary>
+    public double Most => most;
+
     /// <inheritdoc/>
     public override string InWords => $"a number from {least} to {most}";
 

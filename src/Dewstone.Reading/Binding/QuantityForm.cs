@@ -20,6 +20,15 @@ internal sealed class QuantityForm<T>(
     private readonly double leastValue = Bound(least, kind);
     private readonly double mostValue = Bound(most, kind);
 
+    /// <summary>Kind of quantity.</summary>
+    public QuantityKind Kind => kind;
+
+    /// <summary>Least value as it would be written.</summary>
+    public string Least => least;
+
+    /// <summary>Greatest value as it would be written.</summary>
+    public string Most => most;
+
     /// <inheritdoc/>
     public override string InWords => $"{kind.Name} from {least} to {most}";
 

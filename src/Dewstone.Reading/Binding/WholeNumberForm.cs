@@ -14,6 +14,12 @@ namespace Dewstone.Reading.Binding;
 internal sealed class WholeNumberForm<T>(long least, long most, string example, Func<long, T> make) : ScalarForm<T>
     where T : notnull
 {
+    /// <summary>Least value.</summary>
+    public long Least => least;
+
+    /// <summary>Greatest value.</summary>
+    public long Most => most;
+
     /// <inheritdoc/>
     public override string InWords => $"a whole number from {least} to {most}";
 
