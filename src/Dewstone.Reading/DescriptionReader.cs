@@ -43,20 +43,6 @@ public static class DescriptionReader
     /// <returns>The reading.</returns>
     public static OrderReading ReadOrderFiles(string orderPath, string? root = null) => new OrderReader(root).Read(orderPath);
 
-    /// <summary>Reads one file of any kind, without the files it names.</summary>
-    /// <param name="path">Path, relative to the current folder.</param>
-    /// <param name="kind">Kind that is due.</param>
-    /// <returns>All findings; none of level error when the file is good.</returns>
-    public static IReadOnlyList<Diagnostic> Check(string path, DescriptionKind kind) => kind switch
-    {
-        DescriptionKind.Unit => ReadUnit(path).Diagnostics,
-        DescriptionKind.Mix => ReadMix(path).Diagnostics,
-        DescriptionKind.Printer => ReadPrinter(path).Diagnostics,
-        DescriptionKind.Site => ReadSite(path).Diagnostics,
-        DescriptionKind.Order => ReadOrder(path).Diagnostics,
-        _ => ReadTonight(path).Diagnostics,
-    };
-
     /// <summary>Reads a unit's file, without the files it names.</summary>
     /// <param name="path">Path, relative to the current folder.</param>
     /// <returns>The reading.</returns>
@@ -81,11 +67,6 @@ public static class DescriptionReader
     /// <param name="path">Path, relative to the current folder.</param>
     /// <returns>The reading.</returns>
     public static FileReading<Order> ReadOrder(string path) => JobReader.ReadFile(path, OrderText);
-
-    /// <summary>Reads a night's file, without the files it names.</summary>
-    /// <param name="path">Path, relative to the current folder.</param>
-    /// <returns>The reading.</returns>
-    public static FileReading<TonightFile> ReadTonight(string path) => JobReader.ReadFile(path, TonightText);
 
     /// <summary>Reads a needles file.</summary>
     /// <param name="path">Path, relative to the current folder.</param>

@@ -38,10 +38,5 @@ public sealed class SourceMap
         }
     }
 
-    /// <summary>Whether the file holds a value.</summary>
-    /// <param name="path">Path as in <see cref="KeyPath.Path"/>.</param>
-    /// <returns>True when the value stands in the file itself.</returns>
-    public bool Holds(string path) => places.ContainsKey(path);
-
     internal void Set(string path, int line, int column) => places[path] = new SourceLocation(File, line, column);
 }

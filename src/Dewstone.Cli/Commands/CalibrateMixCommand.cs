@@ -38,10 +38,7 @@ internal static class CalibrateMixCommand
         command.SetAction(async (parse, cancellation) =>
         {
             string[] files = parse.GetRequiredValue(data);
-            if (files.FirstOrDefault(file => file.StartsWith('-')) is { } stray)
-            {
-                throw new UsageException($"unknown option '{stray}'; put ./ before the name of a file that begins with a dash.");
-            }
+            Array.ForEach(files, file => UsageException.ThrowIfOption(file, parse));
 
             string target = parse.GetRequiredValue(output), start = parse.GetValue(mix)!;
             FileReading<DryMix> given = DescriptionReader.ReadMix(start);

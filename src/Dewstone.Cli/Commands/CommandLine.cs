@@ -4,6 +4,7 @@ using System.CommandLine.Parsing;
 using Dewstone.Cli.Rendering;
 using Dewstone.Jobs.Folders;
 using Dewstone.Model.Diagnostics;
+using Dewstone.Reading.Binding;
 
 namespace Dewstone.Cli.Commands;
 
@@ -121,9 +122,24 @@ internal static class CommandLine
         }
     }
 
+    // Where a command is due, the parser tells each word it could not place and that a command is missing: here it is one line that says which there are.
+    private static IEnumerable<string> Complaints(ParseResult parse)
+    {
+        string[] commands = [.. parse.CommandResult.Command.Subcommands.Select(command => command.Name)];
+        if (commands.Length == 0)
+        {
+            return parse.Errors.Select(e => e.Message).Distinct();
+        }
+
+        string which = $"the commands are {string.Join(", ", commands)}.";
+        return parse.UnmatchedTokens is not [string word, ..] ? [$"a command is missing; {which}"]
+            : Spelling.Nearest(word, commands) is { } near ? [$"there is no command '{word}'; did you mean '{near}'? {which}"]
+            : [$"there is no command '{word}'; {which}"];
+    }
+
     private static async Task<int> UsageErrorAsync(ParseResult parse, Surroundings world)
     {
-        foreach (string message in parse.Errors.Select(e => e.Message).Distinct())
+        foreach (string message in Complaints(parse))
         {
             await world.Error.WriteLineAsync(ProgramText.Of(ProgramFindings.Usage, message)).ConfigureAwait(false);
         }

@@ -53,10 +53,7 @@ internal sealed class JobOptions
     public JobRequest Read(ParseResult parse, Surroundings world)
     {
         string[] files = parse.GetValue(units) ?? [];
-        if (files.FirstOrDefault(f => f.StartsWith('-')) is { } stray)
-        {
-            throw new UsageException($"unknown option '{stray}'; put ./ before the name of a file that begins with a dash.");
-        }
+        Array.ForEach(files, file => UsageException.ThrowIfOption(file, parse));
 
         if ((files.Length > 1 || Directory.Exists(files[0])) && parse.GetValue(like) is not null)
         {

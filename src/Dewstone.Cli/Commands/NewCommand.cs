@@ -19,10 +19,7 @@ internal static class NewCommand
         {
             string path = parse.GetRequiredValue(file);
             DescriptionKind wanted = parse.GetRequiredValue(kind);
-            if (path.StartsWith('-'))
-            {
-                throw new UsageException($"unknown option '{path}'; put ./ before the name of a file that begins with a dash.");
-            }
+            UsageException.ThrowIfOption(path, parse);
 
             string text = TemplateWriter.Write(wanted);
             bool isMade = false;
@@ -34,7 +31,9 @@ internal static class NewCommand
             }
             catch (Exception fault) when (DiskFaults.IsDiskFault(fault) || fault is ArgumentException)
             {
-                string why = !isMade && File.Exists(path) ? "it exists already; nothing was changed" : fault.Message;
+                string why = !isMade && File.Exists(path) ? "it exists already; nothing was changed"
+                    : fault is DirectoryNotFoundException ? $"there is no folder '{Path.GetDirectoryName(path)}'; make it first"
+                    : fault.Message;
                 await world.Error.WriteLineAsync(ProgramText.Of(ProgramFindings.Output, $"cannot write '{path}': {why}")).ConfigureAwait(false);
                 if (!isMade)
                 {

@@ -24,10 +24,7 @@ internal static class OrderPlanCommand
         command.SetAction(async (parse, cancellation) =>
         {
             string file = parse.GetRequiredValue(order);
-            if (file.StartsWith('-'))
-            {
-                throw new UsageException($"unknown option '{file}'; put ./ before the name of a file that begins with a dash.");
-            }
+            UsageException.ThrowIfOption(file, parse);
 
             OrderFolder folder = OrderFolder.Of(parse.GetRequiredValue(output), file);
             Parallelism parallelism = shared.Threads(parse, world);

@@ -31,6 +31,14 @@ internal static class FindingText
         return text.ToString();
     }
 
+    /// <summary>All findings, one after another.</summary>
+    /// <param name="findings">The findings.</param>
+    /// <param name="colour">Whether to colour the levels.</param>
+    /// <param name="quiet">Leave out notes.</param>
+    /// <returns>Lines, each ending with a line feed; empty when there is nothing to tell.</returns>
+    public static string Of(IEnumerable<Diagnostic> findings, bool colour, bool quiet) =>
+        string.Concat(findings.Where(f => !quiet || f.Severity != Severity.Note).Select(f => Of(f, colour)));
+
     private static string Place(SourceLocation? location) => location switch
     {
         null => "",

@@ -21,11 +21,7 @@ internal static class LimitsText
     /// <returns>Plain text.</returns>
     public static string Of(MixOnPrinter? given, LimitsCard? card, IReadOnlyList<Diagnostic> findings, bool colour, bool quiet)
     {
-        StringBuilder text = new();
-        foreach (Diagnostic finding in findings.Where(f => !quiet || f.Severity != Severity.Note))
-        {
-            text.Append(FindingText.Of(finding, colour));
-        }
+        StringBuilder text = new(FindingText.Of(findings, colour, quiet));
 
         if (card is null || given is null)
         {

@@ -17,11 +17,7 @@ internal static class MixFitText
     /// <returns>Plain text.</returns>
     public static string Of(MixCalibration? found, IReadOnlyList<Diagnostic> findings, string? written, bool colour, bool quiet)
     {
-        StringBuilder text = new();
-        foreach (Diagnostic finding in findings.Where(f => !quiet || f.Severity != Severity.Note))
-        {
-            text.Append(FindingText.Of(finding, colour));
-        }
+        StringBuilder text = new(FindingText.Of(findings, colour, quiet));
 
         if (found?.Mix is null)
         {

@@ -1,6 +1,5 @@
 using System.Text;
 using Dewstone.Cli.Commands;
-using Dewstone.Model.Diagnostics;
 using Dewstone.Orders.Batches;
 
 namespace Dewstone.Cli.Rendering;
@@ -15,11 +14,7 @@ internal static class OrderCompileText
     /// <returns>Plain text.</returns>
     public static string Of(OrderCompileOutcome outcome, bool colour, bool quiet)
     {
-        StringBuilder text = new();
-        foreach (Diagnostic finding in outcome.Findings.Where(f => !quiet || f.Severity != Severity.Note))
-        {
-            text.Append(FindingText.Of(finding, colour));
-        }
+        StringBuilder text = new(FindingText.Of(outcome.Findings, colour, quiet));
 
         foreach (BinOutcome bin in outcome.Bins.Where(bin => OrderCompileOutcome.CodeOf(bin) != ExitCode.Done))
         {

@@ -15,11 +15,7 @@ internal static class OutcomeText
     /// <returns>Plain text.</returns>
     public static string Of(UnitOutcome outcome, bool colour, bool quiet)
     {
-        StringBuilder text = new();
-        foreach (Diagnostic finding in outcome.Findings.Where(f => !quiet || f.Severity != Severity.Note))
-        {
-            text.Append(FindingText.Of(finding, colour));
-        }
+        StringBuilder text = new(FindingText.Of(outcome.Findings, colour, quiet));
 
         if (outcome.Job is { } job)
         {
@@ -32,12 +28,12 @@ internal static class OutcomeText
             Load(text, job);
             foreach (string line in SeaText.Of(job.Sea, outcome.Elsewhere))
             {
-                Line(text, "sea", line);
+                WordLine.Add(text, "sea", line);
             }
 
             foreach (string line in job.Trials is { } trials ? TrialsText.Of(trials) : [])
             {
-                Line(text, "trials", line);
+                WordLine.Add(text, "trials", line);
             }
         }
 
@@ -77,8 +73,7 @@ internal static class OutcomeText
     {
         foreach (RequirementResult r in job.Requirements)
         {
-            string verdict = r.Met ? "met" : r.AcceptedBecause is null ? "NOT MET" : "released";
-            text.Append($"  {verdict,-8} {(r.Feature.Length == 0 ? r.Quantity : $"{r.Quantity} of {r.Feature}")}: {Figure(r.Value, r.Unit)}, asked {r.Op} {Figure(r.Limit, r.Unit)}\n");
+            text.Append($"  {WordLine.Verdict(r),-8} {WordLine.Of(r)}\n");
         }
     }
 
@@ -86,36 +81,25 @@ internal static class OutcomeText
     {
         Estimate e = job.Estimate;
         int doses = job.Doses.CentiMillilitres.Count(d => d > 0);
-        Line(text, "unit", $"{Round(e.LiftKilograms)} kg on the hook, {Round(job.Solid.HardenedCubicMetres * 1000.0)} L of concrete, mean water/cement {job.Solid.MeanWaterCement:0.000}");
-        Line(text, "mix", $"{Round(e.SpreadKilograms)} kg to spread: {Round(e.HardenedDryKilograms)} kg harden, {Round(e.ReusableKilograms)} kg can be used again, {Round(e.LostKilograms)} kg lost");
-        Line(text, "water", $"{e.WaterCubicMetres * 1000.0:0.0} L in {doses} doses over {job.Lattice.Layers} layers, and {e.FlushCubicMetres * 1000.0:0.0} L to flush");
-        Line(text, "place", PlaceText.Of(job));
+        WordLine.Add(text, "unit", $"{Round(e.LiftKilograms)} kg on the hook, {Round(job.Solid.HardenedCubicMetres * 1000.0)} L of concrete, mean water/cement {job.Solid.MeanWaterCement:0.000}");
+        WordLine.Add(text, "mix", $"{Round(e.SpreadKilograms)} kg to spread: {Round(e.HardenedDryKilograms)} kg harden, {Round(e.ReusableKilograms)} kg can be used again, {Round(e.LostKilograms)} kg lost");
+        WordLine.Add(text, "water", $"{e.WaterCubicMetres * 1000.0:0.0} L in {doses} doses over {job.Lattice.Layers} layers, and {e.FlushCubicMetres * 1000.0:0.0} L to flush");
+        WordLine.Add(text, "place", PlaceText.Of(job));
         foreach (string line in DosingText.Of(job.Dosing))
         {
-            Line(text, "doses", line);
+            WordLine.Add(text, "doses", line);
         }
 
         if (job.Strength is { } strength)
         {
-            Line(text, "strength", StrengthText.Strength(strength));
-            Line(text, "lifting", StrengthText.Lifting(strength));
+            WordLine.Add(text, "strength", StrengthText.Strength(strength));
+            WordLine.Add(text, "lifting", StrengthText.Lifting(strength));
         }
 
-        Line(text, "time", $"{Minutes(e.PrintSeconds)} printing after {Minutes(e.SetupSeconds)} of setup");
-        Line(text, "tonight", NightText.Of(job.Description));
-        Line(text, "carbon and cost", $"{Round(e.CarbonKilograms)} kg CO2, {e.Cost:0.00} {e.Currency} (materials used up)");
+        WordLine.Add(text, "time", $"{Minutes(e.PrintSeconds)} printing after {Minutes(e.SetupSeconds)} of setup");
+        WordLine.Add(text, "tonight", NightText.Of(job.Description));
+        WordLine.Add(text, "carbon and cost", $"{Round(e.CarbonKilograms)} kg CO2, {e.Cost:0.00} {e.Currency} (materials used up)");
     }
-
-    private static void Line(StringBuilder text, string word, string what) => text.Append($"  {word,-16} {what}\n");
-
-    /// <summary>A figure of a requirement, for people.</summary>
-    internal static string Figure(double value, string unit) => unit switch
-    {
-        "1" => $"{value:0.###}",
-        "%" => $"{value:0.0} %",
-        "m" => $"{value * 1000.0:0} mm",
-        _ => $"{value:0.#} {unit}",
-    };
 
     private static string Round(double value) => value.ToString(value < 10.0 ? "0.0" : "0");
 

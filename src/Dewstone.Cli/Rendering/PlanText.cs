@@ -17,11 +17,7 @@ internal static class PlanText
     /// <returns>Plain text.</returns>
     public static string Of(PlanningResult result, string folder, IReadOnlyList<Diagnostic> findings, bool colour, bool quiet)
     {
-        StringBuilder text = new();
-        foreach (Diagnostic finding in findings.Where(f => !quiet || f.Severity != Severity.Note))
-        {
-            text.Append(FindingText.Of(finding, colour));
-        }
+        StringBuilder text = new(FindingText.Of(findings, colour, quiet));
 
         if (result is not { Plan: { } plan, Figures: { } figures })
         {

@@ -2,7 +2,6 @@ using System.Text;
 using Dewstone.Cli.Commands;
 using Dewstone.Compute.Survey;
 using Dewstone.Jobs.Surveys;
-using Dewstone.Model.Diagnostics;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Cli.Rendering;
@@ -19,11 +18,7 @@ internal static class SurveyText
     /// <returns>Plain text.</returns>
     public static string Of(SurveyOutcome outcome, bool colour, bool quiet)
     {
-        StringBuilder text = new();
-        foreach (Diagnostic finding in outcome.Findings.Where(f => !quiet || f.Severity != Severity.Note))
-        {
-            text.Append(FindingText.Of(finding, colour));
-        }
+        StringBuilder text = new(FindingText.Of(outcome.Findings, colour, quiet));
 
         if (outcome.Result is not { } result)
         {
@@ -43,7 +38,7 @@ internal static class SurveyText
         foreach (GaugedPlace place in result.Gauges)
         {
             string name = place.Reading.Kind == GaugeKind.Wall ? $"wall {place.Reading.Name}".TrimEnd() : place.Reading.Name;
-            Line(text, place.IsMet ? "as predicted" : "LESS", $"{name}: {1000.0 * place.Reading.Metres:0.#} mm, {1000.0 * place.PredictedMetres:0.#} mm predicted, tolerance {1000.0 * place.ToleranceMetres:0.#} mm");
+            WordLine.Add(text, place.IsMet ? "as predicted" : "LESS", $"{name}: {1000.0 * place.Reading.Metres:0.#} mm, {1000.0 * place.PredictedMetres:0.#} mm predicted, tolerance {1000.0 * place.ToleranceMetres:0.#} mm");
         }
 
         if (result.Scan is { } scan)
@@ -59,42 +54,40 @@ internal static class SurveyText
 
     private static void AddRun(StringBuilder text, RunSurveyResult run)
     {
-        Line(text, "doses", $"{run.Log.GivenDoses} of {run.Log.PlannedDoses} given");
-        Line(text, "times", run.Log.Schedule is null ? "as planned: the log has none that can be used" : "as run");
-        Line(text, "shape match", $"{run.AsRun.ShapeMatch:0.000} as run, {run.Planned.ShapeMatch:0.000} as planned");
-        Line(text, "on the hook", $"{run.AsRunKilograms:0.#} kg as run, {run.PlannedKilograms:0.#} kg as planned");
+        WordLine.Add(text, "doses", $"{run.Log.GivenDoses} of {run.Log.PlannedDoses} given");
+        WordLine.Add(text, "times", run.Log.Schedule is null ? "as planned: the log has none that can be used" : "as run");
+        WordLine.Add(text, "shape match", $"{run.AsRun.ShapeMatch:0.000} as run, {run.Planned.ShapeMatch:0.000} as planned");
+        WordLine.Add(text, "on the hook", $"{run.AsRunKilograms:0.#} kg as run, {run.PlannedKilograms:0.#} kg as planned");
         foreach (LayerChange layer in run.Layers.Where(l => l.Litres >= 0.005).OrderByDescending(l => l.Litres).Take(LayersTold))
         {
-            Line(text, $"layer {layer.Layer}", $"{layer.LostLitres:0.00} L stays loose that was to set, {layer.GainedLitres:0.00} L sets that was not");
+            WordLine.Add(text, $"layer {layer.Layer}", $"{layer.LostLitres:0.00} L stays loose that was to set, {layer.GainedLitres:0.00} L sets that was not");
         }
 
         foreach (RequirementResult r in run.RequirementsAsRun)
         {
-            Line(text, r.Met ? "met" : "NOT MET", $"{(r.Feature.Length == 0 ? r.Quantity : $"{r.Quantity} of {r.Feature}")}: {OutcomeText.Figure(r.Value, r.Unit)}, asked {r.Op} {OutcomeText.Figure(r.Limit, r.Unit)}");
+            WordLine.Add(text, r.Met ? "met" : "NOT MET", WordLine.Of(r));
         }
     }
 
     private static void AddWeights(StringBuilder text, WeightsReport weights)
     {
         ControlChart chart = weights.Chart;
-        Line(text, "weighed", $"{chart.Values.Count} units, mean {chart.Mean:0.##} kg +- {weights.MeanHalfWidthKilograms:0.##} kg; {weights.PredictedKilograms:0.##} kg predicted");
-        Line(text, "limits", $"{chart.Lower:0.##} to {chart.Upper:0.##} kg, moving range up to {chart.RangeUpper:0.##} kg (mean {chart.MeanMovingRange:0.###} kg){(chart.Values.Count < 20 ? ", provisional below 20 units" : "")}");
-        Line(text, "drift", $"{weights.DriftKilograms:+0.##;-0.##;0} kg +- {weights.DriftHalfWidthKilograms:0.##} kg from the first to the last");
+        WordLine.Add(text, "weighed", $"{chart.Values.Count} units, mean {chart.Mean:0.##} kg +- {weights.MeanHalfWidthKilograms:0.##} kg; {weights.PredictedKilograms:0.##} kg predicted");
+        WordLine.Add(text, "limits", $"{chart.Lower:0.##} to {chart.Upper:0.##} kg, moving range up to {chart.RangeUpper:0.##} kg (mean {chart.MeanMovingRange:0.###} kg){(chart.Values.Count < 20 ? ", provisional below 20 units" : "")}");
+        WordLine.Add(text, "drift", $"{weights.DriftKilograms:+0.##;-0.##;0} kg +- {weights.DriftHalfWidthKilograms:0.##} kg from the first to the last");
     }
 
     private static void AddScan(StringBuilder text, ScanSurveyResult scan)
     {
         ScanDeviation deviation = scan.Deviation;
-        Line(text, "scan", $"{deviation.Points.Count} points lie {1000.0 * scan.Registration.RootMeanSquareMetres:0.0} mm off where they fit, {100.0 * scan.Registration.NearShare:0} % within 15 mm; {deviation.Stray} left out as not of the unit");
-        Line(text, "deviation", $"mean {1000.0 * deviation.Mean:+0.0;-0.0;0.0} mm, 90 % from {1000.0 * deviation.Percentile(0.05):+0.0;-0.0;0.0} to {1000.0 * deviation.Percentile(0.95):+0.0;-0.0;0.0} mm");
-        Line(text, "volume", scan.ScannedCubicMetres is { } volume
+        WordLine.Add(text, "scan", $"{deviation.Points.Count} points lie {1000.0 * scan.Registration.RootMeanSquareMetres:0.0} mm off where they fit, {100.0 * scan.Registration.NearShare:0} % within 15 mm; {deviation.Stray} left out as not of the unit");
+        WordLine.Add(text, "deviation", $"mean {1000.0 * deviation.Mean:+0.0;-0.0;0.0} mm, 90 % from {1000.0 * deviation.Percentile(0.05):+0.0;-0.0;0.0} to {1000.0 * deviation.Percentile(0.95):+0.0;-0.0;0.0} mm");
+        WordLine.Add(text, "volume", scan.ScannedCubicMetres is { } volume
             ? $"{1000.0 * volume:0.00} L scanned, {1000.0 * scan.PredictedCubicMetres:0.00} L predicted ({100.0 * (volume / scan.PredictedCubicMetres - 1.0):+0.0;-0.0;0.0} %)"
             : $"{1000.0 * scan.PredictedCubicMetres:0.00} L predicted; the scan is no closed surface");
         foreach (Suggestion s in scan.Suggestions)
         {
-            Line(text, "would explain", $"{s.Figure} {s.Factor:0.##} times: {1000.0 * s.BeforeMetres:0.0} to {1000.0 * s.AfterMetres:0.0} mm off on average");
+            WordLine.Add(text, "would explain", $"{s.Figure} {s.Factor:0.##} times: {1000.0 * s.BeforeMetres:0.0} to {1000.0 * s.AfterMetres:0.0} mm off on average");
         }
     }
-
-    private static void Line(StringBuilder text, string word, string what) => text.Append($"  {word,-16} {what}\n");
 }

@@ -17,9 +17,9 @@ internal static class TrialsText
         foreach (TrialedRequirement r in trials.Requirements)
         {
             string of = r.Nominal.Feature.Length == 0 ? r.Nominal.Quantity : $"{r.Nominal.Quantity} of {r.Nominal.Feature}";
-            string middle = OutcomeText.Figure(r.Median, r.Nominal.Unit);
+            string middle = WordLine.Figure(r.Median, r.Nominal.Unit);
             yield return $"{r.Met} of {trials.Trials} meet {of} (Wilson {100.0 * r.ShareLow:0} to {100.0 * r.ShareHigh:0} %): "
-                + $"{middle}, 90 % from {OutcomeText.Figure(r.Percentile5, r.Nominal.Unit)} to {OutcomeText.Figure(r.Percentile95, r.Nominal.Unit)}";
+                + $"{middle}, 90 % from {WordLine.Figure(r.Percentile5, r.Nominal.Unit)} to {WordLine.Figure(r.Percentile95, r.Nominal.Unit)}";
         }
 
         yield return $"{trials.DoubtfulCubicMetres * 1000.0:0.0} L harden in some and not in others";

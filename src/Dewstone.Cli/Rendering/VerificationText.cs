@@ -16,11 +16,7 @@ internal static class VerificationText
     /// <returns>Plain text.</returns>
     public static string Of(VerificationResult result, bool colour, bool quiet, bool withList)
     {
-        StringBuilder text = new();
-        foreach (Diagnostic finding in result.Findings.Where(f => !quiet || f.Severity != Severity.Note))
-        {
-            text.Append(FindingText.Of(finding, colour));
-        }
+        StringBuilder text = new(FindingText.Of(result.Findings, colour, quiet));
 
         string names = result.JobFingerprint.Length == 0 ? "" : $", job {Grouped(result.JobFingerprint)}, design {Grouped(result.DesignFingerprint)}";
         string approved = !withList ? "" : result.Findings.Any(f => f.Code == VerifyFindings.ApprovedDesign.Code) ? ", approved design, tonight's doses" : ", approved";

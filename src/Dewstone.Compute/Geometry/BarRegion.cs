@@ -12,7 +12,7 @@ internal readonly record struct BarRegion(Point3 From, Point3 To, double Radius)
     public double Distance(Point3 point)
     {
         Point3 along = To - From;
-        double share = Math.Clamp(Forms.Dot(point - From, along) / Forms.Dot(along, along), 0.0, 1.0);
+        double share = Math.Clamp(Point3.Dot(point - From, along) / Point3.Dot(along, along), 0.0, 1.0);
         return (point - From - along * share).Norm - Radius;
     }
 }

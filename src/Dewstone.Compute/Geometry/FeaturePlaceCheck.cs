@@ -36,7 +36,7 @@ internal static class FeaturePlaceCheck
         for (int i = 1; i + 1 < corners.Count; i++)
         {
             Point3 before = Forms.Unit(corners[i] - corners[i - 1]), after = Forms.Unit(corners[i + 1] - corners[i]);
-            if (Forms.Dot(before, after) >= -0.5 - 1e-9) { continue; }
+            if (Point3.Dot(before, after) >= -0.5 - 1e-9) { continue; }
             findings.Add(ShapeFindings.PathFoldsBack.At(
                 $"the path of the tunnel \"{tunnel.Name}\" turns by more than 120 degrees", "spread the bend over two corners or more", key)
                 with

@@ -32,7 +32,7 @@ internal static class Fillet
     {
         double greatest = Math.Max(a, b);
         double u = a + radius, v = b + radius;
-        double c = Math.Max(Forms.Dot(normal, second), LeastCosine);
+        double c = Math.Max(Point3.Dot(normal, second), LeastCosine);
         double alongFirst = u - c * v, alongSecond = v - c * u, sine2 = 1.0 - c * c;
         if (greatest >= radius || alongFirst <= 0.0 || alongSecond <= 0.0 || sine2 < 1e-9)
         {

@@ -108,16 +108,4 @@ internal static class Forms
         double norm = v.Norm;
         return norm > 0.0 ? v * (1.0 / norm) : new Point3(0.0, 0.0, 1.0);
     }
-
-    /// <summary>Scalar product.</summary>
-    /// <param name="a">First vector.</param>
-    /// <param name="b">Second vector.</param>
-    /// <returns>a . b.</returns>
-    public static double Dot(Point3 a, Point3 b) => a.X * b.X + a.Y * b.Y + a.Z * b.Z;
-
-    /// <summary>Vector product.</summary>
-    /// <param name="a">First vector.</param>
-    /// <param name="b">Second vector.</param>
-    /// <returns>a x b.</returns>
-    public static Point3 Cross(Point3 a, Point3 b) => new(a.Y * b.Z - a.Z * b.Y, a.Z * b.X - a.X * b.Z, a.X * b.Y - a.Y * b.X);
 }

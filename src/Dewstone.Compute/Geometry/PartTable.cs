@@ -10,7 +10,6 @@ internal sealed class PartTable
 {
     private const int Stride = 17;
     private readonly List<PartKind> kinds = [];
-    private readonly List<int> owners = [];
     private readonly List<double> values = [];
     private PartKind[] kind = [];
     private double[] data = [];
@@ -18,49 +17,39 @@ internal sealed class PartTable
     /// <summary>Number of parts.</summary>
     public int Count => kinds.Count;
 
-    /// <summary>Which opening or zone a part belongs to.</summary>
-    /// <param name="part">Part, from 0.</param>
-    /// <returns>The owner's index.</returns>
-    public int Owner(int part) => owners[part];
-
     /// <summary>Adds a ball.</summary>
-    /// <param name="owner">Owner's index.</param>
     /// <param name="centre">Centre, metres.</param>
     /// <param name="radius">Radius, metres.</param>
-    public void AddBall(int owner, Point3 centre, double radius) => Add(owner, PartKind.Ball, centre.X, centre.Y, centre.Z, radius);
+    public void AddBall(Point3 centre, double radius) => Add(PartKind.Ball, centre.X, centre.Y, centre.Z, radius);
 
     /// <summary>Adds an ellipsoid with its axes along x, y, z.</summary>
-    /// <param name="owner">Owner's index.</param>
     /// <param name="centre">Centre, metres.</param>
     /// <param name="size">Full axes, metres.</param>
-    public void AddEllipsoid(int owner, Point3 centre, Size3 size) =>
-        Add(owner, PartKind.Ellipsoid, centre.X, centre.Y, centre.Z, size.X / 2.0, size.Y / 2.0, size.Z / 2.0);
+    public void AddEllipsoid(Point3 centre, Size3 size) =>
+        Add(PartKind.Ellipsoid, centre.X, centre.Y, centre.Z, size.X / 2.0, size.Y / 2.0, size.Z / 2.0);
 
     /// <summary>Adds an upright block.</summary>
-    /// <param name="owner">Owner's index.</param>
     /// <param name="centre">Centre, metres.</param>
     /// <param name="size">Full edges, metres.</param>
     /// <param name="rounding">Radius of its edges, metres; cut to half the smallest edge.</param>
     /// <param name="blend">Radius its directions turn by at least, metres.</param>
-    public void AddBlock(int owner, Point3 centre, Size3 size, double rounding, double blend)
+    public void AddBlock(Point3 centre, Size3 size, double rounding, double blend)
     {
         double most = Math.Min(size.X, Math.Min(size.Y, size.Z)) / 2.0;
         double r = Math.Min(rounding, most), turning = Math.Min(Math.Max(r, blend), most);
-        Add(owner, PartKind.Block, centre.X, centre.Y, centre.Z, size.X / 2.0, size.Y / 2.0, size.Z / 2.0, r, turning);
+        Add(PartKind.Block, centre.X, centre.Y, centre.Z, size.X / 2.0, size.Y / 2.0, size.Z / 2.0, r, turning);
     }
 
     /// <summary>Adds a round bar with ball ends; infinite ends make it a cylinder.</summary>
-    /// <param name="owner">Owner's index.</param>
     /// <param name="point">A point of its centre line, metres.</param>
     /// <param name="direction">Unit vector along it.</param>
     /// <param name="from">Where it begins along the direction, metres from the point; may be minus infinity.</param>
     /// <param name="to">Where it ends; may be infinity.</param>
     /// <param name="radius">Radius, metres.</param>
-    public void AddBar(int owner, Point3 point, Point3 direction, double from, double to, double radius) =>
-        Add(owner, PartKind.Bar, point.X, point.Y, point.Z, direction.X, direction.Y, direction.Z, from, to, radius);
+    public void AddBar(Point3 point, Point3 direction, double from, double to, double radius) =>
+        Add(PartKind.Bar, point.X, point.Y, point.Z, direction.X, direction.Y, direction.Z, from, to, radius);
 
     /// <summary>Adds a straight piece of rectangular section.</summary>
-    /// <param name="owner">Owner's index.</param>
     /// <param name="middle">Middle of its centre line, metres.</param>
     /// <param name="across">Unit vector along the width.</param>
     /// <param name="up">Unit vector along the height.</param>
@@ -70,13 +59,13 @@ internal sealed class PartTable
     /// <param name="rounding">Radius of the section's corners, metres; cut to half the smaller side.</param>
     /// <param name="blend">Radius its directions turn by at least, metres.</param>
     public void AddPrism(
-        int owner, Point3 middle, Point3 across, Point3 up, double halfLength, double width, double height, double rounding, double blend)
+        Point3 middle, Point3 across, Point3 up, double halfLength, double width, double height, double rounding, double blend)
     {
         double most = Math.Min(width, height) / 2.0;
         double r = Math.Min(rounding, most), turning = Math.Min(Math.Max(r, blend), most);
-        Point3 along = Forms.Cross(across, up);
+        Point3 along = Point3.Cross(across, up);
         Add(
-            owner, PartKind.Prism, middle.X, middle.Y, middle.Z, across.X, across.Y, across.Z, up.X, up.Y, up.Z,
+            PartKind.Prism, middle.X, middle.Y, middle.Z, across.X, across.Y, across.Z, up.X, up.Y, up.Z,
             along.X, along.Y, along.Z, halfLength, width / 2.0, height / 2.0, r, turning);
     }
 
@@ -178,9 +167,8 @@ internal sealed class PartTable
         }
     }
 
-    private void Add(int owner, PartKind part, params ReadOnlySpan<double> numbers)
+    private void Add(PartKind part, params ReadOnlySpan<double> numbers)
     {
-        owners.Add(owner);
         kinds.Add(part);
         for (int i = 0; i < Stride; i++) { values.Add(i < numbers.Length ? numbers[i] : 0.0); }
     }

@@ -19,7 +19,7 @@ public static class ReefShapeBuilder
         DiagnosticBag findings = new();
         OuterBody body = new(unit);
         PartTable keep = new();
-        for (int i = 0; i < unit.Keep.Count; i++) { AddForm(keep, i, unit.Keep[i].Form, 0.0); }
+        foreach (KeepZone zone in unit.Keep) { AddForm(keep, zone.Form, 0.0); }
         keep.Seal();
 
         PartTable openings = new();
@@ -27,7 +27,7 @@ public static class ReefShapeBuilder
         for (int i = 0; i < unit.Tunnels.Count; i++)
         {
             int first = openings.Count;
-            TunnelParts.Add(openings, named.Count, unit.Tunnels[i], unit.OuterBox, blend);
+            TunnelParts.Add(openings, unit.Tunnels[i], unit.OuterBox, blend);
             named.Add(new ShapeOpening(unit.Tunnels[i].Name, i, -1, -1) { FirstPart = first, Parts = openings.Count - first });
         }
         // Formed cavities come before scattered ones whatever the order of the file, so that a scatter keeps its gap to all of them.
@@ -35,7 +35,7 @@ public static class ReefShapeBuilder
         {
             if (unit.Cavities[i] is not FormedCavity formed) { continue; }
             named.Add(new ShapeOpening(formed.Name, -1, i, -1) { FirstPart = openings.Count, Parts = 1 });
-            AddForm(openings, named.Count - 1, formed.Form, blend);
+            AddForm(openings, formed.Form, blend);
         }
         List<ScatteredHollow> hollows = [];
         for (int i = 0; i < unit.Cavities.Count; i++)
@@ -46,7 +46,7 @@ public static class ReefShapeBuilder
             for (int number = 0; number < placed.Count; number++)
             {
                 named.Add(new ShapeOpening(scatter.Name, -1, i, number) { FirstPart = openings.Count, Parts = 1 });
-                openings.AddBall(named.Count - 1, placed[number].Centre, placed[number].DiameterMetres / 2.0);
+                openings.AddBall(placed[number].Centre, placed[number].DiameterMetres / 2.0);
             }
             hollows.AddRange(placed);
             if (placed.Count < scatter.Count) { findings.Add(CannotPlace(i, scatter, placed.Count)); }
@@ -55,13 +55,13 @@ public static class ReefShapeBuilder
         return new ShapeResult(new ReefShape(body, openings, keep, blend, unit.OuterBox, named), hollows, findings.Items);
     }
 
-    private static void AddForm(PartTable table, int owner, SolidForm form, double blend)
+    private static void AddForm(PartTable table, SolidForm form, double blend)
     {
         switch (form)
         {
-            case SphereForm sphere: table.AddBall(owner, sphere.Centre, sphere.Diameter.Metres / 2.0); break;
-            case EllipsoidForm ellipsoid: table.AddEllipsoid(owner, ellipsoid.Centre, ellipsoid.Size); break;
-            case BlockForm block: table.AddBlock(owner, block.Centre, block.Size, block.Rounding.Metres, blend); break;
+            case SphereForm sphere: table.AddBall(sphere.Centre, sphere.Diameter.Metres / 2.0); break;
+            case EllipsoidForm ellipsoid: table.AddEllipsoid(ellipsoid.Centre, ellipsoid.Size); break;
+            case BlockForm block: table.AddBlock(block.Centre, block.Size, block.Rounding.Metres, blend); break;
             default: throw new ArgumentException($"A form of type {form.GetType().Name} has no distance.", nameof(form));
         }
     }

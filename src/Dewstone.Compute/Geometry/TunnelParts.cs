@@ -11,14 +11,13 @@ internal static class TunnelParts
 
     /// <summary>Adds a tunnel.</summary>
     /// <param name="table">Where to.</param>
-    /// <param name="owner">Owner's index.</param>
     /// <param name="tunnel">The tunnel.</param>
     /// <param name="box">Outer box, metres.</param>
     /// <param name="blend">Blend radius, metres.</param>
-    public static void Add(PartTable table, int owner, Tunnel tunnel, Size3 box, double blend)
+    public static void Add(PartTable table, Tunnel tunnel, Size3 box, double blend)
     {
-        if (tunnel is AxisTunnel axis) { AddAxis(table, owner, axis, blend); }
-        else if (tunnel is PathTunnel path) { AddPath(table, owner, path, box, blend); }
+        if (tunnel is AxisTunnel axis) { AddAxis(table, axis, blend); }
+        else if (tunnel is PathTunnel path) { AddPath(table, path, box, blend); }
         else { throw new ArgumentException($"A tunnel of type {tunnel.GetType().Name} has no distance.", nameof(tunnel)); }
     }
 
@@ -43,25 +42,25 @@ internal static class TunnelParts
         return corners;
     }
 
-    private static void AddAxis(PartTable table, int owner, AxisTunnel tunnel, double blend)
+    private static void AddAxis(PartTable table, AxisTunnel tunnel, double blend)
     {
         Point3 x = new(1.0, 0.0, 0.0), y = new(0.0, 1.0, 0.0), z = new(0.0, 0.0, 1.0);
         (Point3 along, Point3 across, Point3 up) = tunnel.Along switch { Axis.X => (x, y, z), Axis.Y => (y, x, z), _ => (z, x, y) };
         switch (tunnel.Section)
         {
             case RoundSection round:
-                table.AddBar(owner, tunnel.At, along, double.NegativeInfinity, double.PositiveInfinity, round.Diameter.Metres / 2.0);
+                table.AddBar(tunnel.At, along, double.NegativeInfinity, double.PositiveInfinity, round.Diameter.Metres / 2.0);
                 break;
             case RectangularSection r:
                 table.AddPrism(
-                    owner, tunnel.At, across, up, double.PositiveInfinity, r.Width.Metres, r.Height.Metres, r.Rounding.Metres, blend);
+                    tunnel.At, across, up, double.PositiveInfinity, r.Width.Metres, r.Height.Metres, r.Rounding.Metres, blend);
                 break;
             default:
                 throw new ArgumentException($"A section of type {tunnel.Section.GetType().Name} has no distance.", nameof(tunnel));
         }
     }
 
-    private static void AddPath(PartTable table, int owner, PathTunnel tunnel, Size3 box, double blend)
+    private static void AddPath(PartTable table, PathTunnel tunnel, Size3 box, double blend)
     {
         List<Point3> corners = Corners(tunnel.Path);
         int stretches = corners.Count - 1;
@@ -77,16 +76,16 @@ internal static class TunnelParts
             double after = i + 1 < stretches ? 0.0 : Leaves(corners[^1], box) ? reach : 0.0;
             if (tunnel.Section is RoundSection round)
             {
-                table.AddBar(owner, corners[i], along[i], -before, length + after, round.Diameter.Metres / 2.0);
+                table.AddBar(corners[i], along[i], -before, length + after, round.Diameter.Metres / 2.0);
             }
             else if (tunnel.Section is RectangularSection r)
             {
-                Point3 up = Forms.Cross(along[i], across[i]);
+                Point3 up = Point3.Cross(along[i], across[i]);
                 if (i > 0) { before = Mitre(along[i - 1], along[i], across[i], up, r); }
                 if (i + 1 < stretches) { after = Mitre(along[i], along[i + 1], across[i], up, r); }
                 Point3 middle = corners[i] + along[i] * ((length + after - before) / 2.0);
                 table.AddPrism(
-                    owner, middle, across[i], up, (length + before + after) / 2.0, r.Width.Metres, r.Height.Metres, r.Rounding.Metres, blend);
+                    middle, across[i], up, (length + before + after) / 2.0, r.Width.Metres, r.Height.Metres, r.Rounding.Metres, blend);
             }
         }
     }
@@ -95,11 +94,11 @@ internal static class TunnelParts
     // turn).
     private static double Mitre(Point3 from, Point3 to, Point3 across, Point3 up, RectangularSection section)
     {
-        double cosine = Math.Max(Forms.Dot(from, to), -0.9);
+        double cosine = Math.Max(Point3.Dot(from, to), -0.9);
         Point3 bend = Forms.Unit(to - from);
-        double half = Math.Abs(Forms.Dot(bend, across)) * section.Width.Metres / 2.0 + Math.Abs(Forms.Dot(bend, up)) * section.Height.Metres / 2.0;
-        Point3 crossing = Forms.Unit(bend - (from * Forms.Dot(bend, from)));
-        half = Math.Max(half, Math.Abs(Forms.Dot(crossing, across)) * section.Width.Metres / 2.0 + Math.Abs(Forms.Dot(crossing, up)) * section.Height.Metres / 2.0);
+        double half = Math.Abs(Point3.Dot(bend, across)) * section.Width.Metres / 2.0 + Math.Abs(Point3.Dot(bend, up)) * section.Height.Metres / 2.0;
+        Point3 crossing = Forms.Unit(bend - (from * Point3.Dot(bend, from)));
+        half = Math.Max(half, Math.Abs(Point3.Dot(crossing, across)) * section.Width.Metres / 2.0 + Math.Abs(Point3.Dot(crossing, up)) * section.Height.Metres / 2.0);
         return half * Math.Sqrt((1.0 - cosine) / (1.0 + cosine));
     }
 
@@ -127,6 +126,6 @@ internal static class TunnelParts
             else { found[i] = later; }
         }
         // A borrowed width is made square to an almost upright stretch.
-        return [.. found.Select((width, i) => Forms.Unit(width!.Value - along[i] * Forms.Dot(width.Value, along[i])))];
+        return [.. found.Select((width, i) => Forms.Unit(width!.Value - along[i] * Point3.Dot(width.Value, along[i])))];
     }
 }

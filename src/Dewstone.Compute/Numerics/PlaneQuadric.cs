@@ -20,7 +20,7 @@ internal struct PlaneQuadric
     /// <returns>The distances to it times the triangle's area; nothing for a triangle without area.</returns>
     public static PlaneQuadric Of(Point3 p, Point3 q, Point3 r)
     {
-        Point3 n = Cross(q - p, r - p);
+        Point3 n = Point3.Cross(q - p, r - p);
         double length = n.Norm;
         if (length <= 0.0)
         {
@@ -29,7 +29,7 @@ internal struct PlaneQuadric
 
         double w = 0.5 * length;
         n *= 1.0 / length;
-        double d = -Dot(n, p);
+        double d = -Point3.Dot(n, p);
         return new PlaneQuadric
         {
             xx = w * n.X * n.X,
@@ -86,22 +86,10 @@ internal struct PlaneQuadric
         double cyy = sxx * szz - sxz * sxz, cyz = sxy * sxz - sxx * syz, czz = sxx * syy - sxy * sxy;
         double scale = 1.0 / (sxx * cxx + sxy * cxy + sxz * cxz);
         Point3 best = new(scale * (cxx * rx + cxy * ry + cxz * rz), scale * (cxy * rx + cyy * ry + cyz * rz), scale * (cxz * rx + cyz * ry + czz * rz));
-        cost = Math.Max(0.0, planes.At(best) / planes.area) + LengthShare * Dot(edge, edge);
+        cost = Math.Max(0.0, planes.At(best) / planes.area) + LengthShare * Point3.Dot(edge, edge);
         return best;
     }
 
     private readonly double At(Point3 p) =>
         p.X * (xx * p.X + 2.0 * (xy * p.Y + xz * p.Z + bx)) + p.Y * (yy * p.Y + 2.0 * (yz * p.Z + by)) + p.Z * (zz * p.Z + 2.0 * bz) + c;
-
-    /// <summary>Scalar product.</summary>
-    /// <param name="a">First vector.</param>
-    /// <param name="b">Second vector.</param>
-    /// <returns>a . b.</returns>
-    public static double Dot(Point3 a, Point3 b) => a.X * b.X + a.Y * b.Y + a.Z * b.Z;
-
-    /// <summary>Vector product.</summary>
-    /// <param name="a">First vector.</param>
-    /// <param name="b">Second vector.</param>
-    /// <returns>a x b.</returns>
-    public static Point3 Cross(Point3 a, Point3 b) => new(a.Y * b.Z - a.Z * b.Y, a.Z * b.X - a.X * b.Z, a.X * b.Y - a.Y * b.X);
 }

@@ -218,11 +218,11 @@ internal sealed class ShrinkingSurface
             }
 
             Point3 a = corners[corner[0]], b = corners[corner[1]], c = corners[corner[2]];
-            Point3 before = PlaneQuadric.Cross(b - a, c - a);
+            Point3 before = Point3.Cross(b - a, c - a);
             (a, b, c) = corner[0] == moved ? (point, b, c) : corner[1] == moved ? (a, point, c) : (a, b, point);
-            Point3 after = PlaneQuadric.Cross(b - a, c - a);
+            Point3 after = Point3.Cross(b - a, c - a);
             double sizes = before.Norm * after.Norm;
-            if (before.Norm > 0.0 && PlaneQuadric.Dot(before, after) <= LeastCosine * sizes)
+            if (before.Norm > 0.0 && Point3.Dot(before, after) <= LeastCosine * sizes)
             {
                 return false;
             }

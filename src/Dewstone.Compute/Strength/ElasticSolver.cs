@@ -17,9 +17,6 @@ namespace Dewstone.Compute.Strength;
 /// </remarks>
 public sealed class ElasticSolver
 {
-    /// <summary>Sets of forces worked at together.</summary>
-    public const int Lanes = ElasticLevel.Lanes;
-
     /// <summary>The answer is good when what is left of the forces is below this share of them, root of the sum of squares.</summary>
     public const double Tolerance = 1e-6;
 

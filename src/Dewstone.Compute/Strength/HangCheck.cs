@@ -74,7 +74,7 @@ internal static class HangCheck
             LegNewtons = leg,
             InsertNewtons = byStraps ? null : SlingLoad.InsertFactor * leg,
             HardwareNewtons = SlingLoad.HardwareFactor * leg,
-            TiltDegrees = Tilt(lifting, box, places, centre),
+            TiltDegrees = Tilt(lifting, box, centre),
             Places = hung,
         };
         Judge(lifting, report, pressure is null || hung.Any(place => place.Share <= 0.0) || Pulls(places, pressure.Value), centre, findings);
@@ -103,7 +103,7 @@ internal static class HangCheck
             place.Middle, newtons / weight, Math.Min(1.0, place.Length(alongX) / (alongX ? box.X : box.Y)), lifting.DynamicFactor * newtons / place.Weight);
     }
 
-    private static double Tilt(Lifting lifting, Size3 box, IReadOnlyList<Support> places, Point3 centre)
+    private static double Tilt(Lifting lifting, Size3 box, Point3 centre)
     {
         Point3[] legs = lifting switch
         {

@@ -8,9 +8,8 @@ namespace Dewstone.Compute.Strength;
 /// compiled unit's own ages win, and may be later.
 /// </remarks>
 /// <param name="MeanPascals">Strength at 28 equivalent days, Pa.</param>
-/// <param name="DigOutDays">Days to the strength at which loose mix is cleared away, at least one; null when it never comes.</param>
 /// <param name="LiftDays">Days to the strength at which units are lifted; null when it never comes.</param>
-public readonly record struct PlannedAges(double MeanPascals, double? DigOutDays, double? LiftDays)
+public readonly record struct PlannedAges(double MeanPascals, double? LiftDays)
 {
     /// <summary>The ages.</summary>
     /// <param name="job">Mix, density and curing temperature.</param>
@@ -27,7 +26,6 @@ public readonly record struct PlannedAges(double MeanPascals, double? DigOutDays
         double rate = Maturity.Rate(job.CuringTemperature.Celsius, job.Mix.Hardening.ActivationKelvin);
         return new PlannedAges(
             mean,
-            mean > 0.0 && factor.DaysTo(StrengthCheck.DigOutPascals / mean) is { } dig ? Math.Max(1.0, dig / rate) : null,
             mean > 0.0 ? factor.DaysTo(StrengthCheck.LiftPascals / mean) / rate : null);
     }
 }

@@ -50,7 +50,7 @@ internal readonly record struct PlaneFit
                 moved[i] = motion.Apply(scan[i]);
                 (int corner, far[i]) = surface.Nearest(moved[i]);
                 normals[i] = surface.Normal(corner);
-                above[i] = Dot(moved[i] - surface.Corner(corner), normals[i]);
+                above[i] = Point3.Dot(moved[i] - surface.Corner(corner), normals[i]);
             }
 
             double[] sorted = [.. far.Order()];
@@ -123,6 +123,4 @@ internal readonly record struct PlaneFit
         // About the middle of the pairs kept, then the shift.
         return (turn with { Shift = middle - turn.Turn(middle) + new Point3(x[3], x[4], x[5]) }, squares / kept);
     }
-
-    private static double Dot(Point3 a, Point3 b) => a.X * b.X + a.Y * b.Y + a.Z * b.Z;
 }

@@ -52,7 +52,7 @@ public readonly record struct RigidMotion(Point3 X, Point3 Y, Point3 Z, Point3 S
     /// <summary>Turns a direction.</summary>
     /// <param name="p">The direction.</param>
     /// <returns>R p.</returns>
-    public Point3 Turn(Point3 p) => new(Dot(X, p), Dot(Y, p), Dot(Z, p));
+    public Point3 Turn(Point3 p) => new(Point3.Dot(X, p), Point3.Dot(Y, p), Point3.Dot(Z, p));
 
     /// <summary>This motion, then another.</summary>
     /// <param name="next">The other.</param>
@@ -72,6 +72,4 @@ public readonly record struct RigidMotion(Point3 X, Point3 Y, Point3 Z, Point3 S
         RigidMotion turned = new(new Point3(X.X, Y.X, Z.X), new Point3(X.Y, Y.Y, Z.Y), new Point3(X.Z, Y.Z, Z.Z), default);
         return turned with { Shift = turned.Turn(Shift) * -1.0 };
     }
-
-    private static double Dot(Point3 a, Point3 b) => a.X * b.X + a.Y * b.Y + a.Z * b.Z;
 }

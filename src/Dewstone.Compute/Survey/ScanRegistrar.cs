@@ -52,7 +52,7 @@ public static class ScanRegistrar
         }
 
         PlaneFit last = PlaneFit.Refine(fine, surface, best, FineSteps, cancellation);
-        return new ScanRegistration(last.Motion, last.RootMeanSquareMetres, last.NearShare, last.Steps);
+        return new ScanRegistration(last.Motion, last.RootMeanSquareMetres, last.NearShare);
     }
 
     private static Point3[] Every(float[] scan, int most)

@@ -11,13 +11,4 @@ internal static class DigOut
     /// <returns>Days; null when its strength cannot be told or never suffices.</returns>
     public static double? Days(BinQuestion bin, SolvedUnit unit) =>
         unit.DigOutDays is { } strong ? Math.Max(strong, (bin.SetBeforeDig?.Seconds ?? 0.0) / SecondsPerDay) : null;
-
-    /// <summary>Days after the last layer before which nothing of a bin is dug out.</summary>
-    /// <param name="bin">The bin.</param>
-    /// <returns>The latest of its units; null when that of one cannot be told.</returns>
-    public static double? Days(BinQuestion bin)
-    {
-        double?[] days = [.. bin.Units.Select(unit => Days(bin, unit.Solved))];
-        return days.Contains(null) ? null : days.Max();
-    }
 }

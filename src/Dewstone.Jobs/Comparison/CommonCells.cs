@@ -93,14 +93,7 @@ internal sealed class CommonCells
     }
 
     private static float At<T>(ComparedJob job, T[] values, Point3 unit)
-        where T : struct, IConvertible
-    {
-        CellGrid grid = job.Cells;
-        Point3 p = job.Placement.ToPrinter(unit) - grid.Origin;
-        int x = (int)Math.Floor(p.X / grid.CellMetres), y = (int)Math.Floor(p.Y / grid.CellMetres), z = (int)Math.Floor(p.Z / grid.CellHeightMetres);
-        bool inside = x >= 0 && y >= 0 && z >= 0 && x < grid.Nx && y < grid.Ny && z < grid.Nz;
-        return inside ? Value(values[(z * grid.Ny + y) * grid.Nx + x]) : 0f;
-    }
+        where T : struct, IConvertible => job.CellAt(unit) is var cell and >= 0 ? Value(values[cell]) : 0f;
 
     private static float Value<T>(T value)
         where T : struct, IConvertible => value.ToSingle(null);

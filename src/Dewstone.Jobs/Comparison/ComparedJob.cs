@@ -1,5 +1,6 @@
 using Dewstone.Model.Description;
 using Dewstone.Model.Lattices;
+using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
 using Dewstone.Reading.Job;
 
@@ -49,4 +50,14 @@ public sealed record ComparedJob
 
     /// <summary>Totals, cost and carbon by name.</summary>
     public required IReadOnlyList<(string Name, double? Value)> Figures { get; init; }
+
+    /// <summary>The cell that holds a point.</summary>
+    /// <param name="point">Metres, unit frame.</param>
+    /// <returns>Its index; -1 outside the cells.</returns>
+    internal int CellAt(Point3 point)
+    {
+        Point3 p = Placement.ToPrinter(point) - Cells.Origin;
+        int x = (int)Math.Floor(p.X / Cells.CellMetres), y = (int)Math.Floor(p.Y / Cells.CellMetres), z = (int)Math.Floor(p.Z / Cells.CellHeightMetres);
+        return x >= 0 && y >= 0 && z >= 0 && x < Cells.Nx && y < Cells.Ny && z < Cells.Nz ? (z * Cells.Ny + y) * Cells.Nx + x : -1;
+    }
 }

@@ -2,7 +2,6 @@ using System.Globalization;
 using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Jobs.Emission.Pictures.Drawing;
-using Dewstone.Model.Lattices;
 using Dewstone.Model.Quantities;
 using SixLabors.ImageSharp.PixelFormats;
 
@@ -65,11 +64,5 @@ public static class DifferencePictures
         Lettering.Plain.Write(canvas, caption, left, top + PanelPixels + 24f, Ink.Line);
     }
 
-    private static bool Hardens(ComparedJob job, Point3 unit)
-    {
-        CellGrid grid = job.Cells;
-        Point3 p = job.Placement.ToPrinter(unit) - grid.Origin;
-        int x = (int)Math.Floor(p.X / grid.CellMetres), y = (int)Math.Floor(p.Y / grid.CellMetres), z = (int)Math.Floor(p.Z / grid.CellHeightMetres);
-        return x >= 0 && y >= 0 && z >= 0 && x < grid.Nx && y < grid.Ny && z < grid.Nz && job.Hardened[(z * grid.Ny + y) * grid.Nx + x] != 0;
-    }
+    private static bool Hardens(ComparedJob job, Point3 unit) => job.CellAt(unit) is var cell and >= 0 && job.Hardened[cell] != 0;
 }

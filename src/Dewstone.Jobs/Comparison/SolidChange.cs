@@ -8,10 +8,4 @@ namespace Dewstone.Jobs.Comparison;
 /// <param name="Low">Lower corner of the box around all changes, metres, unit frame; null when there is none.</param>
 /// <param name="High">Upper corner.</param>
 /// <param name="Slabs">Changes by layer height from the unit's foot, lowest first, those without a change left out.</param>
-public sealed record SolidChange(double AddedLitres, double RemovedLitres, Point3? Low, Point3? High, IReadOnlyList<SlabChange> Slabs)
-{
-    /// <summary>The same seen the other way round.</summary>
-    /// <returns>Added and removed exchanged.</returns>
-    public SolidChange Mirrored() =>
-        this with { AddedLitres = RemovedLitres, RemovedLitres = AddedLitres, Slabs = [.. Slabs.Select(s => s with { AddedLitres = s.RemovedLitres, RemovedLitres = s.AddedLitres })] };
-}
+public sealed record SolidChange(double AddedLitres, double RemovedLitres, Point3? Low, Point3? High, IReadOnlyList<SlabChange> Slabs);

@@ -66,8 +66,8 @@ internal static class DeviationPicture
         for (int i = 0; i < deviation.Points.Count; i++)
         {
             Point3 p = deviation.Points[i] - middle;
-            int x = (int)Math.Floor(ViewWidth / 2.0 + scale * Dot(p, side.Right)), y = (int)Math.Floor(ViewHeight / 2.0 - scale * Dot(p, side.Up));
-            float depth = (float)Dot(p, side.Near);
+            int x = (int)Math.Floor(ViewWidth / 2.0 + scale * Point3.Dot(p, side.Right)), y = (int)Math.Floor(ViewHeight / 2.0 - scale * Point3.Dot(p, side.Up));
+            float depth = (float)Point3.Dot(p, side.Near);
             for (int b = Math.Max(0, y - reach); b <= Math.Min(ViewHeight - 1, y + reach); b++)
             {
                 for (int a = Math.Max(0, x - reach); a <= Math.Min(ViewWidth - 1, x + reach); a++)
@@ -126,6 +126,4 @@ internal static class DeviationPicture
         Lettering.Plain.Write(canvas, "too little", left - 12, top + 13, Ink.Line, 1f);
         Lettering.Plain.Write(canvas, "too much, mm", left + length + 12, top + 13, Ink.Line);
     }
-
-    private static double Dot(Point3 a, Point3 b) => a.X * b.X + a.Y * b.Y + a.Z * b.Z;
 }

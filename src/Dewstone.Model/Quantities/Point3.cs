@@ -26,4 +26,16 @@ public readonly record struct Point3(double X, double Y, double Z)
 
     /// <summary>Euclidean length in metres.</summary>
     public double Norm => Math.Sqrt(X * X + Y * Y + Z * Z);
+
+    /// <summary>Scalar product.</summary>
+    /// <param name="a">First vector.</param>
+    /// <param name="b">Second vector.</param>
+    /// <returns>a . b, square metres.</returns>
+    public static double Dot(Point3 a, Point3 b) => a.X * b.X + a.Y * b.Y + a.Z * b.Z;
+
+    /// <summary>Vector product.</summary>
+    /// <param name="a">First vector.</param>
+    /// <param name="b">Second vector.</param>
+    /// <returns>a x b, square metres.</returns>
+    public static Point3 Cross(Point3 a, Point3 b) => new(a.Y * b.Z - a.Z * b.Y, a.Z * b.X - a.X * b.Z, a.X * b.Y - a.Y * b.X);
 }

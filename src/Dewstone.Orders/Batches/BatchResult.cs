@@ -4,6 +4,5 @@ namespace Dewstone.Orders.Batches;
 
 /// <summary>What compiling an order, or a task's share of it, led to.</summary>
 /// <param name="Bins">What became of each bin, in the order of the plan.</param>
-/// <param name="Workers">Bins made at once.</param>
 /// <param name="Findings">Findings about all of it; an error means that nothing was begun.</param>
-public sealed record BatchResult(IReadOnlyList<BinOutcome> Bins, int Workers, IReadOnlyList<Diagnostic> Findings);
+public sealed record BatchResult(IReadOnlyList<BinOutcome> Bins, IReadOnlyList<Diagnostic> Findings);

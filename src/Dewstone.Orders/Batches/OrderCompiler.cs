@@ -20,7 +20,7 @@ public static class OrderCompiler
         ArgumentNullException.ThrowIfNull(question);
         if (PlanFit.Check(question.Reading, question.Plan) is { } unfit)
         {
-            return new BatchResult([], 0, [unfit]);
+            return new BatchResult([], [unfit]);
         }
 
         PlannedWork work = new(question);
@@ -50,7 +50,7 @@ public static class OrderCompiler
             ExceptionDispatchInfo.Throw(several.InnerExceptions[0]);
         }
 
-        return new BatchResult([.. outcomes.Select(outcome => outcome!)], workers, store.Damaged());
+        return new BatchResult([.. outcomes.Select(outcome => outcome!)], store.Damaged());
     }
 
     /// <summary>Memory that is set as the bound while an order is compiled: left to itself, the heap grows to twice what it needs before it is tidied.</summary>

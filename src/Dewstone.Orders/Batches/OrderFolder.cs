@@ -52,12 +52,6 @@ public sealed record OrderFolder(string Root)
     /// <returns>Path of the file.</returns>
     public string Bin(string bin) => Path.Combine(Bins, bin + ".json");
 
-    /// <summary>Job folder of a bin.</summary>
-    /// <param name="bin">Name of the bin.</param>
-    /// <param name="held">Whether it is held back from printing.</param>
-    /// <returns>Path of the folder.</returns>
-    public string BinJob(string bin, bool held) => Path.Combine(Bins, bin + (held ? JobFolder.Held : JobFolder.Ready));
-
     /// <summary>An entry of the store.</summary>
     /// <param name="key">SHA-256 of what it was solved from, lower-case hexadecimal.</param>
     /// <returns>Path of the file, one of 256 folders.</returns>

@@ -60,12 +60,6 @@ public sealed class WorkCalendar
         return null;
     }
 
-    /// <summary>Whether work lies within one window.</summary>
-    /// <param name="from">Begin.</param>
-    /// <param name="minutes">How long it takes.</param>
-    /// <returns>True when it does.</returns>
-    public bool Holds(int from, int minutes) => Earliest(from, minutes) == from;
-
     /// <summary>All begins of work of a length up to a time, as ranges.</summary>
     /// <param name="minutes">How long it takes.</param>
     /// <param name="end">Latest end.</param>

@@ -1,7 +1,7 @@
 namespace Dewstone.Reading.Binding;
 
 /// <summary>Finds the word someone meant.</summary>
-internal static class Spelling
+public static class Spelling
 {
     /// <summary>The nearest of some words, when it is near enough to be meant.</summary>
     /// <param name="word">Word as written.</param>

@@ -23,7 +23,7 @@ internal static class QuantityReader
         {
             return new TextFault(DescriptionFindings.UnitMissing,
                 $"`{Quoting.Short(text)}` has no unit of measure; {kind.Name} is due here",
-                $"add one of {kind.UnitList}, as in `{text} {kind.Units[0].Symbol}`");
+                $"add the one that is meant: {kind.UnitList}");
         }
 
         if (kind.Find(symbol) is not { } unit)

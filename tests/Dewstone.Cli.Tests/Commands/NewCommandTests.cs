@@ -47,6 +47,7 @@ public sealed class NewCommandTests
         using SmallYard yard = new();
         Words.Answer answer = await Words.Run("new", "unit", yard.In("no", "where.unit.yaml"));
         Assert.Equal(ExitCode.CannotCreate, answer.Code);
+        Assert.Contains($"there is no folder '{yard.In("no")}'; make it first", answer.Error, StringComparison.Ordinal);
     }
 
     [Theory]

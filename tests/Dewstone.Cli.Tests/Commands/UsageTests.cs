@@ -15,7 +15,8 @@ public sealed class UsageTests
     [InlineData("--drawing stops before wetting", "check", "a.unit.yaml", "--drawing", "--trials", "5")]
     [InlineData("--threads takes a whole number from 1 to 256, not '0'", "check", "a.unit.yaml", "--threads", "0")]
     [InlineData("--threads takes a whole number from 1 to 256, not '-2'", "check", "a.unit.yaml", "--threads=-2")]
-    [InlineData("unknown option '--celsl'", "check", "--celsl")]
+    [InlineData("unknown option '--celsl'; did you mean '--cells'?", "check", "--celsl")]
+    [InlineData("unknown option '-x'; put ./ before", "calibrate", "mix", "-x", "--mix", "a", "-o", "b")]
     [InlineData("--accept takes a code and a reason", "check", "a.unit.yaml", "--accept", "DW3012")]
     [InlineData("--accept takes a code and a reason", "check", "a.unit.yaml", "--accept", "DW3012=  ")]
     [InlineData("there is no finding 'DW9999'", "check", "a.unit.yaml", "--accept", "DW9999=why not")]
@@ -29,7 +30,10 @@ public sealed class UsageTests
     [InlineData("try: dewstone calibrate needles --help", "calibrate", "needles", "a.csv")]
     [InlineData("Option '--mix' is required", "calibrate", "mix", "a.csv", "-o", "b.mix.yaml")]
     [InlineData("--exponent takes a whole number from 1 to 12 or scan, not '0'", "calibrate", "mix", "a.csv", "--mix", "a", "-o", "b", "--exponent", "0")]
-    [InlineData("bake", "bake")]
+    [InlineData("there is no command 'bake'; the commands are compile, check,", "bake")]
+    [InlineData("there is no command 'compil'; did you mean 'compile'?", "compil", "a.unit.yaml")]
+    [InlineData("a command is missing; the commands are needles, mix.", "calibrate")]
+    [InlineData("a command is missing; the commands are compile,")]
     public async Task Words_that_cannot_be_carried_out_end_with_2_and_one_message(string message, params string[] words)
     {
         Words.Answer answer = await Words.Run(words);

@@ -25,10 +25,10 @@ public sealed class FilletTests
             foreach (double off in new[] { -20.0, -3.0, 0.0 })
             {
                 Point3 p = corner + radius * (R + off), normal = first;
-                double distance = Fillet.Join(Forms.Dot(p, first), ref normal, Forms.Dot(p, second), second, R);
+                double distance = Fillet.Join(Point3.Dot(p, first), ref normal, Point3.Dot(p, second), second, R);
 
                 Assert.Equal(off, distance, 1e-9);
-                Assert.Equal(1.0, Forms.Dot(normal, radius), 1e-9);
+                Assert.Equal(1.0, Point3.Dot(normal, radius), 1e-9);
             }
         }
     }

@@ -76,7 +76,7 @@ public sealed class ReefShapeTests
             double on = foot.X * foot.X / 0.09 + foot.Y * foot.Y / 0.04 + foot.Z * foot.Z / 0.0025;
             Assert.Equal(1.0, on, 1e-9);
             Point3 away = p - foot;
-            if (away.Norm > 1e-4) { Assert.Equal(1.0, Math.Abs(Forms.Dot(Forms.Unit(away), Forms.EllipsoidNormal(p, half))), 1e-6); }
+            if (away.Norm > 1e-4) { Assert.Equal(1.0, Math.Abs(Point3.Dot(Forms.Unit(away), Forms.EllipsoidNormal(p, half))), 1e-6); }
         }
     }
 
