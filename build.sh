@@ -254,11 +254,17 @@ case "$command" in
     ;;
   test)
     require_dotnet
+    mkdir -p "$out"
     dotnet restore "$solution" -v quiet
-    echo "== format"
-    dotnet format "$solution" --verify-no-changes --no-restore ||
-      fail "some files are not in the house's format: run ./build.sh format."
+    # Beside the build, whose projects wait for each other.
+    dotnet format "$solution" --verify-no-changes --no-restore >"$out/format.log" 2>&1 &
+    format=$!
     dotnet build "$solution" -c Release --no-restore -nologo -v quiet
+    echo "== format"
+    wait "$format" || {
+      cat "$out/format.log" >&2
+      fail "some files are not in the house's format: run ./build.sh format."
+    }
     publish
     audit || [ "${CI:-}" != true ] || fail "a package that ships has an advisory that is not accepted: see above."
     run_tests test "$@"

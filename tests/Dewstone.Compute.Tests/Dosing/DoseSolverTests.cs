@@ -109,7 +109,7 @@ public sealed class DoseSolverTests
         DoseStep[] fine = [.. result.History.Where(step => step.CellsPerPitch == 6)];
         Assert.Equal([DoseStepKind.Plain, .. Enumerable.Repeat(DoseStepKind.Corrected, 5)], fine.Select(step => step.Kind));
         Assert.InRange(result.History.Count, 11 + 3, 11 + 12);
-        DoseStep best = fine.MinBy(step => step.Objective);
+        DoseStep best = fine.MinBy(step => step.Objective)!;
         Assert.Equal(result.Doses.TotalCentiMillilitres / 100.0, best.WaterMillilitres);
         Assert.True(best.Objective <= fine[0].Objective);
 

@@ -47,7 +47,7 @@ internal static class HangDrawing
     }
 
     private static void Cross(HtmlWriter html, double x, double y) =>
-        html.Add($"""<path class="mark" d="M{x - 8.0} {y}H{x + 8.0}M{x} {y - 8.0}V{y + 8.0}" /><circle class="mark" cx="{x}" cy="{y}" r="4.5" />""");
+        html.Add($"""<path class="mark" d="M{x - 8.0} {y}H{x + 8.0}M{x} {y - 8.0}V{y + 8.0}" />""");
 
     // Straps from side to side under the unit; an insert is a short stroke at its place.
     private static IEnumerable<(Point3 From, Point3 To)> Lines(ReefUnit unit, Size3 box) => unit.Lifting switch
