@@ -1,7 +1,9 @@
+using Dewstone.Cli.Rendering;
+
 namespace Dewstone.Cli;
 
 /// <summary>What the program sees of the world: where it writes and what the terminal is; tests bring their own.</summary>
-internal sealed class Surroundings
+internal sealed record Surroundings
 {
     /// <summary>Results.</summary>
     public required TextWriter Output { get; init; }
@@ -20,6 +22,13 @@ internal sealed class Surroundings
 
     /// <summary>Sets a bound to the memory of the whole process, bytes; does nothing where others run in it.</summary>
     public Action<long> BoundMemory { get; init; } = _ => { };
+
+    /// <summary>The terminal itself, for bars, which move its cursor; null for <see cref="Error"/>.</summary>
+    public TextWriter? Terminal { get; init; }
+
+    /// <summary>The same, but whatever a stranger's names hold, nothing of it moves a cursor.</summary>
+    /// <returns>The surroundings to run in.</returns>
+    public Surroundings Plain() => this with { Output = new PlainWriter(Output, Colour), Error = new PlainWriter(Error, keepsColour: false), Terminal = Error };
 
     /// <summary>The world of the running process.</summary>
     /// <returns>Console streams and the environment's wishes.</returns>

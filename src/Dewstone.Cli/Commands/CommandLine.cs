@@ -19,8 +19,14 @@ internal static class CommandLine
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public static async Task<int> RunAsync(IReadOnlyList<string> args, Surroundings world, CancellationToken cancellation)
     {
+        world = world.Plain();
         return await GuardAsync(world, async () =>
         {
+            if (args.TakeWhile(word => word.StartsWith('[') && word.EndsWith(']')).Count() > 1)
+            {
+                throw new UsageException("only one word in brackets may stand before the command.");
+            }
+
             RootCommand root = CreateRoot(world);
             ParseResult parse = root.Parse(args);
             if (parse.Errors.Count > 0 && parse.Action is not HelpAction)

@@ -24,15 +24,15 @@ internal static class ProgressDisplay
 
     private static async Task<T> WithBarAsync<T>(Surroundings world, string label, Func<IProgress<Model.Results.Progress>, T> work)
     {
-        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(world.Error) });
+        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(world.Terminal ?? world.Error) });
         T? result = default;
         await console.Progress()
             .AutoClear(true)
             .Columns(new TaskDescriptionColumn(), new ProgressBarColumn { CompletedStyle = Style.Parse("default"), RemainingStyle = Style.Parse("grey") }, new PercentageColumn())
             .StartAsync(async context =>
             {
-                ProgressTask bar = context.AddTask(Markup.Escape(label), maxValue: 1.0);
-                result = await Task.Run(() => work(new Bar(bar, label))).ConfigureAwait(false);
+                ProgressTask bar = context.AddTask(Markup.Escape(PlainText.Of(label)), maxValue: 1.0);
+                result = await Task.Run(() => work(new Bar(bar, PlainText.Of(label)))).ConfigureAwait(false);
             }).ConfigureAwait(false);
         return result!;
     }

@@ -58,6 +58,10 @@ public sealed class FoundFaultTests : IDisposable
     [InlineData("calibrate", "mix", "", "--mix", "", "-o", "OUT/new.mix.yaml")]
     [InlineData("order", "status", "", "-o", "OUT")]
     [InlineData("verify", "OUT", "--approved", "")]
+    [InlineData("verify", "")]
+    [InlineData("verify", "OUT\u001b[2J", "\r", "\u0085")]
+    [InlineData("check", "UNIT", "OUT\u001b[31mred", "--drawing")]
+    [InlineData("[suggest:3]", "[suggest:3]", "explain")]
     [InlineData("limits", "--mix", "", "--printer", "")]
     [InlineData("survey", "OUT", "--scan", "")]
     [InlineData("check", "UNIT", "--drawing", "--accept", "DW3012=seen\u001b[2J")]
@@ -66,6 +70,7 @@ public sealed class FoundFaultTests : IDisposable
         Words.Answer answer = await Run(words);
         Assert.True(answer.Code == ExitCode.InputAtFault, $"{answer.Code}: {answer.Error}");
         Assert.Matches("error DW[0-9]{4}: ", answer.Output + answer.Error);
+        Assert.DoesNotContain(answer.Output + answer.Error, c => char.IsControl(c) && c is not ('\n' or '\t'));
     }
 
     [Theory]
