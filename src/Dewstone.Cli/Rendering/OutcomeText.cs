@@ -37,7 +37,7 @@ internal static class OutcomeText
             }
         }
 
-        text.Append($"{outcome.Name}: {Verdict(outcome)}\n");
+        text.Append($"{PlainText.Of(outcome.Name)}: {Verdict(outcome)}\n");
         return text.ToString();
     }
 
@@ -49,7 +49,7 @@ internal static class OutcomeText
         int good = outcomes.Count(o => o.ExitCode == ExitCode.Done), held = outcomes.Count(o => o.Job is { Held: true });
         int errors = outcomes.Sum(o => o.Count(Severity.Error)), warnings = outcomes.Sum(o => o.Count(Severity.Warning));
         string rest = outcomes.Count - good - held > 0 ? $", {outcomes.Count - good - held} with input at fault or not written" : "";
-        string bad = string.Concat(outcomes.Where(o => o.ExitCode != ExitCode.Done).Select(o => $"{o.File}: {Verdict(o)}\n"));
+        string bad = string.Concat(outcomes.Where(o => o.ExitCode != ExitCode.Done).Select(o => $"{PlainText.Of(o.File)}: {Verdict(o)}\n"));
         return $"{bad}{outcomes.Count} units: {good} good, {held} held{rest} ({CountText.Of(errors, "error")}, {CountText.Of(warnings, "warning")})\n";
     }
 
@@ -60,9 +60,9 @@ internal static class OutcomeText
         {
             { Job: null } when outcome.Count(Severity.Error) > 0 => "stopped before wetting",
             { Job: null } => "drawing fits mix and printer",
-            { Job.Held: true, Folder: not null } => $"HELD, nothing to print: {outcome.Folder}",
+            { Job.Held: true, Folder: not null } => $"HELD, nothing to print: {PlainText.Of(outcome.Folder)}",
             { Job.Held: true } => "would be held",
-            { Folder: not null } => $"ready to print: {outcome.Folder}",
+            { Folder: not null } => $"ready to print: {PlainText.Of(outcome.Folder)}",
             _ when outcome.ExitCode != ExitCode.Done => "not written",
             _ => "fit to print",
         };

@@ -21,7 +21,7 @@ internal static class VerificationText
         string names = result.JobFingerprint.Length == 0 ? "" : $", job {Grouped(result.JobFingerprint)}, design {Grouped(result.DesignFingerprint)}";
         string approved = !withList ? "" : result.Findings.Any(f => f.Code == VerifyFindings.ApprovedDesign.Code) ? ", approved design, tonight's doses" : ", approved";
         string verdict = result.Verified ? $"verified{approved}" : "DOES NOT VERIFY, do not print";
-        return text.Append($"{result.Folder}: {verdict}{names}\n").ToString();
+        return text.Append($"{PlainText.Of(result.Folder)}: {verdict}{names}\n").ToString();
     }
 
     /// <summary>A fingerprint as sheets print it, in groups of four.</summary>
