@@ -29,7 +29,7 @@ internal static class HangDrawing
             html.Add($"""<path class="strap" d="M{Left + from.X * scale} {plan + depth - from.Y * scale}L{Left + to.X * scale} {plan + depth - to.Y * scale}" />""");
             foreach (double x in from.X == to.X ? (double[])[from.X] : [from.X, to.X])
             {
-                html.Add($"""<path class="mark" d="M{hook} {top - rise}L{Left + x * scale} {top}{(from.Z == 0.0 ? $"V{top + tall:0.##}" : "")}" />""");
+                html.Add($"""<path class="sling" d="M{hook} {top - rise}L{Left + x * scale} {top}{(from.Z == 0.0 ? $"V{top + tall:0.##}" : "")}" />""");
             }
 
             html.Add($"""<text x="{Left + from.X * scale + 4.0}" y="{plan + depth - from.Y * scale + (from.Y == to.Y ? -5.0 : -8.0)}">{(from.X == to.X ? $"x {ReportFigures.Millimetres(from.X)}" : $"y {ReportFigures.Millimetres(from.Y)}")}</text>""");
@@ -37,7 +37,7 @@ internal static class HangDrawing
 
         if (lifting.Hang is not null)
         {
-            html.Add($"""<circle class="mark" cx="{hook}" cy="{top - rise - 6.0}" r="5" /><text x="{hook + 12.0}" y="{top - rise + 2.0}">{Math.Round(degrees, 1)}°</text>""");
+            html.Add($"""<circle class="sling" cx="{hook}" cy="{top - rise - 6.0}" r="5" /><text x="{hook + 12.0}" y="{top - rise + 2.0}">{Math.Round(degrees, 1)}°</text>""");
         }
 
         Point3 centre = lifting.CentreOfGravity;
@@ -47,7 +47,7 @@ internal static class HangDrawing
     }
 
     private static void Cross(HtmlWriter html, double x, double y) =>
-        html.Add($"""<path class="mark" d="M{x - 8.0} {y}H{x + 8.0}M{x} {y - 8.0}V{y + 8.0}" />""");
+        html.Add($"""<path class="sling" d="M{x - 8.0} {y}H{x + 8.0}M{x} {y - 8.0}V{y + 8.0}" />""");
 
     // Straps from side to side under the unit; an insert is a short stroke at its place.
     private static IEnumerable<(Point3 From, Point3 To)> Lines(ReefUnit unit, Size3 box) => unit.Lifting switch
