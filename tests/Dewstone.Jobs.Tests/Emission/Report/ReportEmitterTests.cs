@@ -239,4 +239,15 @@ public sealed class ReportEmitterTests
         Assert.Contains("0.910 to 1.040", part.Value);
         Assert.Contains("No needles file was given", SamplePage.Of(Samples.Job()).TextOf("conditions"));
     }
+
+    [Fact]
+    public void No_rule_of_the_page_has_a_namesake()
+    {
+        string[] names =
+        [
+            .. ReportAssets.Read("report.css").Split('\n').Where(line => line.Contains('{', StringComparison.Ordinal) && line[0] is not (' ' or '@')).Select(line => line[..line.IndexOf('{', StringComparison.Ordinal)]),
+        ];
+        Assert.NotEmpty(names);
+        Assert.Equal(names.Distinct(), names);
+    }
 }
