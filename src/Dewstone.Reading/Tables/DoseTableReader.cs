@@ -38,6 +38,10 @@ public static class DoseTableReader
 
             plan.Steps[index] = cells.Whole("steps");
             plan.CentiMillilitres[index] = (int)Math.Round(cells.Number("dose_ml") * 100.0);
+            if (plan.Steps[index] < 0 || plan.CentiMillilitres[index] < 0)
+            {
+                throw cells.Fault("takes water away");
+            }
         }
     }
 
