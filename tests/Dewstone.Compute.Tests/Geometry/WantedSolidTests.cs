@@ -13,17 +13,7 @@ public sealed class WantedSolidTests
     public void Bin_wants_the_union_of_its_units()
     {
         ReefUnit box = Samples.Box(0.2, 0.1, 0.1);
-        CellGrid grid = new()
-        {
-            Nx = 60,
-            Ny = 40,
-            Nz = 20,
-            CellsPerPitch = 5,
-            CellsPerLayer = 5,
-            Origin = default,
-            CellMetres = 0.01,
-            CellHeightMetres = 0.01,
-        };
+        CellGrid grid = Centimetres(60, 40);
         UnitPlacement At(int turns, double x, double y) => new() { QuarterTurns = turns, Corner = new Point3(x, y, 0.05), UnitBox = box.OuterBox };
         JobDescription bin = Samples.Job(box) with
         {
@@ -47,17 +37,7 @@ public sealed class WantedSolidTests
     public void Unit_of_a_bin_fills_the_cells_it_would_fill_alone(double x, double y, double z)
     {
         ReefUnit box = Samples.Box(0.2, 0.1, 0.1);
-        CellGrid grid = new()
-        {
-            Nx = 40,
-            Ny = 30,
-            Nz = 20,
-            CellsPerPitch = 5,
-            CellsPerLayer = 5,
-            Origin = default,
-            CellMetres = 0.01,
-            CellHeightMetres = 0.01,
-        };
+        CellGrid grid = Centimetres(40, 30);
         UnitPlacement placement = new() { QuarterTurns = 0, Corner = new Point3(x, y, z), UnitBox = box.OuterBox };
         JobDescription alone = Samples.Job(box);
         JobDescription bin = alone with { Bin = [new BinnedUnit { Mark = "A-001", Unit = box, Placement = placement }] };
@@ -67,4 +47,16 @@ public sealed class WantedSolidTests
 
         Assert.Equal(Fill(alone), Fill(bin));
     }
+
+    private static CellGrid Centimetres(int nx, int ny) => new()
+    {
+        Nx = nx,
+        Ny = ny,
+        Nz = 20,
+        CellsPerPitch = 5,
+        CellsPerLayer = 5,
+        Origin = default,
+        CellMetres = 0.01,
+        CellHeightMetres = 0.01,
+    };
 }
