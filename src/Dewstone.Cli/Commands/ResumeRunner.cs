@@ -112,13 +112,14 @@ internal sealed class ResumeRunner(ResumeRequest request)
     private ResumeOutcome Write(ResumeResult result, CompiledJob job, IReadOnlyList<Diagnostic> findings, IProgress<Progress> progress, CancellationToken cancellation)
     {
         progress.Report(new Progress("files", 1.0));
+        using FilesInMaking files = new(request.Parallelism, cancellation);
         JobFolderOutcome written = JobFolderWriter.Write(
             new JobFolderOrder
             {
                 OutputFolder = OutputFolder,
                 Name = Name,
                 Held = job.Held,
-                Files = JobFiles.AsMade(job, file => Path.GetFileName(file), rawField: false, request.Parallelism, cancellation),
+                Files = files.AsMade(job, file => Path.GetFileName(file), rawField: false),
             },
             cancellation);
         return new ResumeOutcome(

@@ -139,6 +139,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
             return new UnitOutcome { File = file, Name = Path.GetFileName(file), Findings = unread.Items, ExitCode = ExitCode.InputAtFault };
         }
 
+        using FilesInMaking files = new(threads, cancellation);
         CompileOptions options = new()
         {
             CellsPerVoxel = request.Cells,
@@ -147,6 +148,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
             DrawingOnly = DrawingOnly,
             Trials = request.Trials,
             Accept = request.Accept,
+            Predicted = OutputFolder is null ? null : files.Begin,
             ToolVersion = ToolVersion.Text,
         };
         CompileResult compiled = JobCompiler.Compile(read, options, threads, progress, cancellation);
@@ -159,7 +161,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
             Elsewhere = compiled.Job is { } made ? [.. elsewhere.Select(other => SiteComparison.Stand(made, other, threads))] : [],
             ExitCode = compiled.InputAtFault ? ExitCode.InputAtFault : compiled.Job is { Held: true } ? ExitCode.No : ExitCode.Done,
         };
-        return OutputFolder is null || compiled.Job is null ? outcome : Write(outcome, compiled.Job, read, threads, progress, cancellation);
+        return OutputFolder is null || compiled.Job is null ? outcome : Write(outcome, compiled.Job, files.AsMade(compiled.Job, read.Sources.BelowRoot, WithField), progress, cancellation);
     }
 
     private static EarlierJob? ReadEarlier(string folder, DiagnosticBag findings)
@@ -169,7 +171,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
     }
 
     private UnitOutcome Write(
-        UnitOutcome outcome, CompiledJob job, ReadResult read, Parallelism threads, IProgress<Progress> progress, CancellationToken cancellation)
+        UnitOutcome outcome, CompiledJob job, IEnumerable<EmittedFile> files, IProgress<Progress> progress, CancellationToken cancellation)
     {
         progress.Report(new Progress("files", 1.0));
         JobFolderOutcome written = JobFolderWriter.Write(
@@ -178,7 +180,7 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
                 OutputFolder = OutputFolder!,
                 Name = JobFolder.NameOf(outcome.File),
                 Held = job.Held,
-                Files = JobFiles.AsMade(job, read.Sources.BelowRoot, WithField, threads, cancellation),
+                Files = files,
             },
             cancellation);
         return outcome with

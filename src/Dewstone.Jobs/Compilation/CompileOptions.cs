@@ -31,6 +31,9 @@ public sealed record CompileOptions
     /// <summary>Findings the user releases.</summary>
     public IReadOnlyList<Acceptance> Accept { get; init; } = [];
 
+    /// <summary>Told what the water did as soon as that is known, while it is still being judged; to return at once. Null when nobody asks.</summary>
+    public Action<PredictedJob>? Predicted { get; init; }
+
     /// <summary>Version of the tool, written into the job.</summary>
     public required string ToolVersion { get; init; }
 }

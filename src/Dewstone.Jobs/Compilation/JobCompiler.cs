@@ -81,7 +81,24 @@ public static class JobCompiler
             () => tooSmall = LimitsCheck.Features(job, shape.Shape, lattice.ShiftedLayers, found.Nominal.ClosingMillilitres, parallelism, cancellation));
         findings.AddRange(tooSmall);
         findings.AddRange(pruned);
-        DosingSummary dosingSummary = DoseComparison.Summary(dosing, predicted.Solid, plain, options);
+        PredictedJob known = new()
+        {
+            Description = job,
+            Registration = registration,
+            Placement = placement,
+            Lattice = lattice,
+            Target = target,
+            Doses = dosing.Doses,
+            Dosing = DoseComparison.Summary(dosing, predicted.Solid, plain, options),
+            Timeline = predicted.Timeline,
+            Schedule = predicted.Schedule,
+            Moisture = predicted.Moisture,
+            Solid = predicted.Solid,
+            Estimate = predicted.Estimate,
+            Inputs = read.Inputs,
+            ToolVersion = options.ToolVersion,
+        };
+        options.Predicted?.Invoke(known);
 
         progress?.Report(new Progress("inspection", 0.0));
         JudgedSolid judged = JudgedSolid.Of(job, shape.Shape, placement, lattice, target, predicted, parallelism, cancellation);
@@ -103,30 +120,14 @@ public static class JobCompiler
             parallelism, progress, cancellation);
         findings.AddRange(trials is null ? [] : TrialsCheck.Check(trials));
 
-        CompiledJob compiled = new()
+        CompiledJob compiled = new(known, findings.Place(judged.Requirements), findings.Items)
         {
-            Description = job,
-            Registration = registration,
-            Placement = placement,
-            Lattice = lattice,
-            Target = target,
-            Doses = dosing.Doses,
-            Dosing = dosingSummary,
-            Timeline = predicted.Timeline,
-            Schedule = predicted.Schedule,
-            Moisture = predicted.Moisture,
-            Solid = predicted.Solid,
-            Estimate = predicted.Estimate,
             Inspection = judged.Inspection,
             Strength = judged.Strength,
             Sea = judged.Sea,
             Habitat = judged.Habitat,
             Trials = trials,
-            Requirements = findings.Place(judged.Requirements),
-            Findings = findings.Items,
             Accepted = options.Accept,
-            Inputs = read.Inputs,
-            ToolVersion = options.ToolVersion,
         };
         JobVerifier.Verify(compiled);
         return new CompileResult(compiled, compiled.Findings);

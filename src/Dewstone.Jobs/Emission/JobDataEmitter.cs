@@ -14,6 +14,12 @@ public static class JobDataEmitter
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(settings);
+        return Emit(job, settings, PredictedFieldEmitter.Emit(job.Moisture, settings.Parallelism, cancellationToken), cancellationToken);
+    }
+
+    /// <summary>The same around a predicted field that was written before.</summary>
+    internal static JobData Emit(CompiledJob job, EmissionSettings settings, EmittedFile predictedField, CancellationToken cancellationToken)
+    {
         JobTables tables = JobTables.Of(job.Description, job.Doses, job.Timeline, settings.Addressing);
         EmittedFile core = JobCoreEmitter.Emit(job, settings.Wetting, tables);
         cancellationToken.ThrowIfCancellationRequested();
@@ -28,7 +34,7 @@ public static class JobDataEmitter
 
         files.Add(EstimateEmitter.Emit(job.Estimate, job.Description.Bin.Count == 0 ? job.Dosing : null));
         files.Add(FindingsEmitter.Emit(job.Findings, job.ToolVersion, settings.NameOfFile));
-        files.Add(PredictedFieldEmitter.Emit(job.Moisture, settings.Parallelism, cancellationToken));
+        files.Add(predictedField);
         if (settings.RawField)
         {
             files.Add(RawFieldEmitter.Emit(job.Moisture, settings.Parallelism, cancellationToken));

@@ -1,44 +1,27 @@
-using Dewstone.Model.Description;
+using System.Diagnostics.CodeAnalysis;
 using Dewstone.Model.Diagnostics;
-using Dewstone.Model.Lattices;
 
 namespace Dewstone.Model.Results;
 
-/// <summary>A compiled job, complete: all that the files are made from. Everything after the doses is computed from the doses as rounded.</summary>
-public sealed record CompiledJob
+/// <summary>A compiled job, complete: what the water did, and how that was judged. All that the files are made from.</summary>
+public sealed record CompiledJob : PredictedJob
 {
-    /// <summary>What was asked for.</summary>
-    public required JobDescription Description { get; init; }
+    /// <summary>A job whose every member is named.</summary>
+    public CompiledJob()
+    {
+    }
 
-    /// <summary>Why the unit stands where it stands.</summary>
-    public required Registration Registration { get; init; }
-
-    /// <summary>Where the unit stands.</summary>
-    public required UnitPlacement Placement { get; init; }
-
-    /// <summary>Needle positions.</summary>
-    public required Lattice Lattice { get; init; }
-
-    /// <summary>The wanted solid on the cells.</summary>
-    public required TargetField Target { get; init; }
-
-    /// <summary>The doses as rounded.</summary>
-    public required DosePlan Doses { get; init; }
-
-    /// <summary>How the doses were found.</summary>
-    public required DosingSummary Dosing { get; init; }
-
-    /// <summary>The machine's steps.</summary>
-    public required Timeline Timeline { get; init; }
-
-    /// <summary>When water flows where.</summary>
-    public required DoseSchedule Schedule { get; init; }
-
-    /// <summary>What the water did.</summary>
-    public required MoistureResult Moisture { get; init; }
-
-    /// <summary>Figures of the predicted solid.</summary>
-    public required SolidSummary Solid { get; init; }
+    /// <summary>A judged job.</summary>
+    /// <param name="predicted">What was judged.</param>
+    /// <param name="requirements">Requirements and how they came out.</param>
+    /// <param name="findings">All findings, in order.</param>
+    [SetsRequiredMembers]
+    public CompiledJob(PredictedJob predicted, IReadOnlyList<RequirementResult> requirements, IReadOnlyList<Diagnostic> findings)
+        : base(predicted)
+    {
+        Requirements = requirements;
+        Findings = findings;
+    }
 
     /// <summary>What the checks of the predicted solid found; null for a job simulated again from its tables alone.</summary>
     public InspectionReport? Inspection { get; init; }
@@ -55,9 +38,6 @@ public sealed record CompiledJob
     /// <summary>How it comes out when its inputs are not as assumed; null when no trials were asked for.</summary>
     public TrialsReport? Trials { get; init; }
 
-    /// <summary>Materials, carbon, cost, time.</summary>
-    public required Estimate Estimate { get; init; }
-
     /// <summary>Requirements and how they came out.</summary>
     public required IReadOnlyList<RequirementResult> Requirements { get; init; }
 
@@ -66,12 +46,6 @@ public sealed record CompiledJob
 
     /// <summary>Findings the user released.</summary>
     public IReadOnlyList<Acceptance> Accepted { get; init; } = [];
-
-    /// <summary>Files it was made from.</summary>
-    public required IReadOnlyList<InputFile> Inputs { get; init; }
-
-    /// <summary>Version of the tool, e.g. 0.1.0.</summary>
-    public required string ToolVersion { get; init; }
 
     /// <summary>Whether an unreleased error about the predicted solid holds the job back from printing.</summary>
     public bool Held => Findings.Any(f => f.Severity == Severity.Error && f.AcceptedBecause is null);

@@ -156,12 +156,15 @@ public sealed class CompiledExampleTests : IDisposable
     {
         CompiledJob job = WithTwoThreads.Value.Job;
         IReadOnlyList<EmittedFile> files = JobFiles.Of(job, Path.GetFileName!, rawField: false, new Parallelism(2), CancellationToken.None);
-        List<EmittedFile> made = [.. JobFiles.AsMade(job, Path.GetFileName!, rawField: false, new Parallelism(2), CancellationToken.None)];
+        using FilesInMaking making = new(new Parallelism(2), CancellationToken.None);
+        making.Begin(job);
+        List<EmittedFile> made = [.. making.AsMade(job, Path.GetFileName!, rawField: false)];
 
         Assert.Equal(ManifestEmitter.Path, made[^1].RelativePath);
         Assert.Equal(files.Count, made.Count);
         Assert.All(files, file => Assert.True(file.Bytes.Span.SequenceEqual(made.Single(other => other.RelativePath == file.RelativePath).Bytes.Span)));
-        Assert.Equal(2, JobFiles.AsMade(job, Path.GetFileName!, rawField: false, new Parallelism(2), CancellationToken.None).Take(2).Count());
+        using FilesInMaking half = new(new Parallelism(2), CancellationToken.None);
+        Assert.Equal(2, half.AsMade(job, Path.GetFileName!, rawField: false).Take(2).Count());
     }
 
     private static (CompiledJob Job, IReadOnlyList<EmittedFile> Files) Compile(int threads)

@@ -20,23 +20,14 @@ internal static class PictureSet
     /// <returns>Path in the job folder.</returns>
     public static string Plate(int layer) => $"layers/layer-{layer + 1:000}.png";
 
-    /// <summary>Draws all pictures of a job.</summary>
-    /// <param name="job">The compiled job.</param>
-    /// <param name="surface">Its predicted solid.</param>
-    /// <param name="parallelism">Threads to use; no picture depends on them.</param>
-    /// <param name="cancellation">Looked at before each picture.</param>
-    /// <returns>The files, in a fixed order: those of the unit, then plates.</returns>
-    public static IReadOnlyList<EmittedFile> Emit(CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation) =>
-        [.. OfUnit(job, surface, parallelism, cancellation), .. Plates(job, surface, parallelism, cancellation)];
-
     /// <summary>Draws the pictures that show the whole unit.</summary>
     /// <param name="job">The compiled job.</param>
     /// <param name="surface">Its predicted solid.</param>
     /// <param name="parallelism">Threads to use; no picture depends on them.</param>
     /// <param name="cancellation">Looked at before each picture.</param>
     /// <param name="ready">Told each file as soon as it is drawn, from any thread; may be null.</param>
-    /// <returns>The files, in a fixed order: growing picture, outside, cut open, voids, doubt where there are trials.</returns>
-    public static IReadOnlyList<EmittedFile> OfUnit(CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation, Action<EmittedFile>? ready = null)
+    /// <returns>The files, in a fixed order: growing picture, outside, cut open, voids.</returns>
+    public static IReadOnlyList<EmittedFile> OfUnit(PredictedJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation, Action<EmittedFile>? ready = null)
     {
         Body solid = new(SmoothedLevel.Of(surface, parallelism), surface.Grid, parallelism);
         ViewEmitter views = new(job, surface, solid, parallelism, cancellation);
@@ -48,10 +39,15 @@ internal static class PictureSet
                 () => new EmittedFile(Unit, PngFile.Write(outside)),
                 () => new EmittedFile("cutaway.png", PngFile.Write(cutOpen)),
                 () => new EmittedFile("voids.png", PngFile.Write(voids)),
-                .. job.Trials is { } trials ? [() => new EmittedFile(DoubtPicture.Path, PngFile.Write(DoubtPicture.Draw(job, trials)))] : Array.Empty<Func<EmittedFile>>(),
             ],
             parallelism, ready, cancellation);
     }
+
+    /// <summary>Draws where the trials differ.</summary>
+    /// <param name="job">The compiled job.</param>
+    /// <returns>The file; none without trials.</returns>
+    public static IReadOnlyList<EmittedFile> Doubt(CompiledJob job) =>
+        job.Trials is { } trials ? [new EmittedFile(DoubtPicture.Path, PngFile.Write(DoubtPicture.Draw(job, trials)))] : [];
 
     /// <summary>Draws the plates.</summary>
     /// <param name="job">The compiled job.</param>
@@ -60,7 +56,7 @@ internal static class PictureSet
     /// <param name="cancellation">Looked at before each picture.</param>
     /// <param name="ready">Told each file as soon as it is drawn, from any thread; may be null.</param>
     /// <returns>The files, from the lowest layer.</returns>
-    public static IReadOnlyList<EmittedFile> Plates(CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation, Action<EmittedFile>? ready = null)
+    public static IReadOnlyList<EmittedFile> Plates(PredictedJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation, Action<EmittedFile>? ready = null)
     {
         PlateSubject subject = new(job, surface);
         return Made(

@@ -24,7 +24,7 @@ internal sealed record PlateField(GridShape Shape, CellSize Size, byte[] Packed)
     /// <param name="surface">Its predicted solid.</param>
     /// <param name="parallelism">Threads; no byte depends on them.</param>
     /// <returns>The finest fields that are light enough.</returns>
-    public static PlateField Of(CompiledJob job, HardenedSurface surface, Parallelism parallelism)
+    public static PlateField Of(PredictedJob job, HardenedSurface surface, Parallelism parallelism)
     {
         CellGrid grid = job.Moisture.Grid;
         for (int together = CoarseField.TogetherForAtMost(grid, MostCells); ; together++)
@@ -47,7 +47,7 @@ internal sealed record PlateField(GridShape Shape, CellSize Size, byte[] Packed)
     /// <param name="job">The job.</param>
     /// <param name="isBlocked">Whether the needle of a position gives no water.</param>
     /// <returns>The bytes.</returns>
-    public static byte[] Doses(CompiledJob job, Func<int, int, bool> isBlocked)
+    public static byte[] Doses(PredictedJob job, Func<int, int, bool> isBlocked)
     {
         Lattice lattice = job.Lattice;
         byte[] bytes = new byte[4 * lattice.Count];

@@ -7,13 +7,12 @@ using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Emission.Report;
 
-/// <summary>The heavy parts of a page, which need neither pictures nor fingerprints and so can be made beside them.</summary>
+/// <summary>The heavy parts of a page, which need no judgement, pictures or fingerprints and so can be made beside them.</summary>
 /// <param name="Predicted">The predicted solid, thinned out.</param>
-/// <param name="Apart">For each corner of it, whether it lies on a piece apart from the main one; empty when there are no such pieces.</param>
 /// <param name="Wanted">The wanted solid, thinned out.</param>
 /// <param name="Voids">The voids within the predicted solid, thinned out.</param>
 /// <param name="Plates">Both solids for the plates.</param>
-internal sealed record ReportFields(PredictedSurface Predicted, bool[] Apart, UnitSurface Wanted, UnitSurface Voids, PlateField Plates)
+internal sealed record ReportFields(PredictedSurface Predicted, UnitSurface Wanted, UnitSurface Voids, PlateField Plates)
 {
     private const int PredictedToThin = 200_000, OthersToThin = 100_000;
 
@@ -22,15 +21,14 @@ internal sealed record ReportFields(PredictedSurface Predicted, bool[] Apart, Un
     /// <param name="surface">Its predicted solid.</param>
     /// <param name="parallelism">Threads; no byte depends on them.</param>
     /// <returns>The parts.</returns>
-    public static ReportFields Of(CompiledJob job, HardenedSurface surface, Parallelism parallelism)
+    public static ReportFields Of(PredictedJob job, HardenedSurface surface, Parallelism parallelism)
     {
         ReefShape shape = ReefShapeBuilder.Build(job.Description.Unit).Shape;
         CellGrid grid = job.Moisture.Grid;
         UnitSurface Thin(float[] values, float level) =>
             UnitSurface.Of(ThinSurface.Of(values, grid, level, OthersToThin, parallelism), grid, job.Placement, parallelism);
         PredictedSurface predicted = PredictedSurface.Of(ThinSurface.Of(surface.Level, grid, 0f, PredictedToThin, parallelism), job, shape, parallelism);
-        bool[] apart = PiecesApart.Of(predicted.Surface, job.Inspection?.LoosePieces.Pieces ?? []);
         UnitSurface wanted = Thin(job.Target.Fraction, 0.5f), voids = Thin(VoidsLevel.Of(surface.Level, grid, job.Placement, parallelism), 0f);
-        return new ReportFields(predicted, apart, wanted, voids, PlateField.Of(job, surface, parallelism));
+        return new ReportFields(predicted, wanted, voids, PlateField.Of(job, surface, parallelism));
     }
 }

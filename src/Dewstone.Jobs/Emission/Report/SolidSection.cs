@@ -21,7 +21,8 @@ internal static class SolidSection
         CompiledJob job = subject.Job;
         string name = job.Description.Unit.Name;
         Size3 box = job.Placement.UnitBox;
-        (PredictedSurface predicted, bool[] apart, UnitSurface wanted, UnitSurface voids, _) = subject.Fields!;
+        (PredictedSurface predicted, UnitSurface wanted, UnitSurface voids, _) = subject.Fields!;
+        bool[] apart = PiecesApart.Of(predicted.Surface, job.Inspection?.LoosePieces.Pieces ?? []);
         Point3 low = new(-MarginMetres, -MarginMetres, -MarginMetres);
         double span = Math.Max(box.X, Math.Max(box.Y, box.Z)) + 2.0 * MarginMetres;
         double least = job.Moisture.ThresholdContent * job.Moisture.LiquidKilogramsPerCubicMetre / job.Moisture.BinderKilogramsPerCubicMetre;

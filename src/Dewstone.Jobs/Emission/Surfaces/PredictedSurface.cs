@@ -44,7 +44,7 @@ internal sealed class PredictedSurface
     /// <param name="shape">The wanted solid.</param>
     /// <param name="parallelism">Threads; the result does not depend on them.</param>
     /// <returns>The surface in the unit frame.</returns>
-    public static PredictedSurface Of(SurfaceMesh mesh, CompiledJob job, ReefShape shape, Parallelism parallelism)
+    public static PredictedSurface Of(SurfaceMesh mesh, PredictedJob job, ReefShape shape, Parallelism parallelism)
     {
         UnitSurface surface = UnitSurface.Of(mesh, job.Moisture.Grid, job.Placement, parallelism);
         Vector3[] normals = NormalsOf(surface);

@@ -27,7 +27,7 @@ internal static class SurfaceSet
     /// <param name="ready">Told each file as soon as it is made, from any thread; may be null.</param>
     /// <returns>The files, in a fixed order.</returns>
     public static IReadOnlyList<EmittedFile> Emit(
-        CompiledJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation, Action<EmittedFile>? ready = null)
+        PredictedJob job, HardenedSurface surface, Parallelism parallelism, CancellationToken cancellation, Action<EmittedFile>? ready = null)
     {
         ReefShape shape = ReefShapeBuilder.Build(job.Description.Unit).Shape;
         PredictedSurface predicted = PredictedSurface.Of(surface.Mesh, job, shape, parallelism);

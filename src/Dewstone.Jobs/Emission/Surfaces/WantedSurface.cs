@@ -13,7 +13,7 @@ internal static class WantedSurface
     /// <param name="shape">The wanted solid.</param>
     /// <param name="parallelism">Threads; the result does not depend on them.</param>
     /// <returns>The surface.</returns>
-    public static UnitSurface Of(CompiledJob job, ReefShape shape, Parallelism parallelism)
+    public static UnitSurface Of(PredictedJob job, ReefShape shape, Parallelism parallelism)
     {
         (CellGrid grid, float[] distances) = SurfaceDistances.Of(shape, job.Placement, job.Target, parallelism);
         SurfaceMesh mesh = IsoSurface.At(

@@ -1,5 +1,4 @@
 using Dewstone.Jobs.Emission;
-using Dewstone.Jobs.Emission.Pictures;
 using Dewstone.Model.Description;
 using Dewstone.Model.Quantities;
 using Dewstone.Model.Results;
@@ -56,10 +55,10 @@ public sealed class PictureSetTests
     {
         CompiledJob job = SampleJob.Ball();
 
-        IReadOnlyList<EmittedFile> one = PictureSet.Emit(job, SampleJob.Surface(job), new Parallelism(1), CancellationToken.None);
+        IReadOnlyList<EmittedFile> one = SampleJob.Pictures(job, 1);
         foreach (int threads in new[] { 2, 3 })
         {
-            IReadOnlyList<EmittedFile> more = PictureSet.Emit(job, SampleJob.Surface(job), new Parallelism(threads), CancellationToken.None);
+            IReadOnlyList<EmittedFile> more = SampleJob.Pictures(job, threads);
             Assert.Equal(one.Count, more.Count);
             Assert.All(one.Zip(more), pair => Assert.True(pair.First.Bytes.Span.SequenceEqual(pair.Second.Bytes.Span), pair.First.RelativePath));
         }
@@ -72,7 +71,7 @@ public sealed class PictureSetTests
         Array.Clear(job.Moisture.VolumetricWaterContent);
         Array.Clear(job.Doses.CentiMillilitres);
 
-        IReadOnlyList<EmittedFile> files = Emit(job);
+        IReadOnlyList<EmittedFile> files = SampleJob.Pictures(job);
 
         Assert.Equal(8, files.Count);
         using Image<Rgb24> unit = Image.Load<Rgb24>(files[1].Bytes.Span);
@@ -86,7 +85,7 @@ public sealed class PictureSetTests
         DryMix mix = job.Description.Mix with { Wetting = new ExponentialLaw { AtSaturation = new Diffusivity(1.5e-5), Exponent = 8 } };
         CompiledJob other = job with { Description = job.Description with { Mix = mix }, Placement = job.Placement with { QuarterTurns = 3 } };
 
-        using Image<Rgb24> unit = Image.Load<Rgb24>(Emit(other).Single(file => file.RelativePath == "unit.png").Bytes.Span);
+        using Image<Rgb24> unit = Image.Load<Rgb24>(SampleJob.Pictures(other).Single(file => file.RelativePath == "unit.png").Bytes.Span);
 
         Rgb24 middle = unit[500, 368];
         Assert.InRange(middle.R, 60, 245);
@@ -99,8 +98,6 @@ public sealed class PictureSetTests
         using CancellationTokenSource source = new();
         source.Cancel();
 
-        Assert.ThrowsAny<OperationCanceledException>(() => PictureSet.Emit(SampleJob.Ball(), SampleJob.Surface(SampleJob.Ball()), new Parallelism(2), source.Token));
+        Assert.ThrowsAny<OperationCanceledException>(() => SampleJob.Pictures(SampleJob.Ball(), 2, source.Token));
     }
-
-    private static IReadOnlyList<EmittedFile> Emit(CompiledJob job) => PictureSet.Emit(job, SampleJob.Surface(job), new Parallelism(2), CancellationToken.None);
 }

@@ -17,10 +17,18 @@ internal static class SampleJob
     public const double Pitch = 0.05;
     private const double Threshold = 0.0935;
 
-    private static readonly Lazy<IReadOnlyList<EmittedFile>> BallSet = new(() => PictureSet.Emit(Ball(), Surface(Ball()), new Parallelism(2), CancellationToken.None));
+    private static readonly Lazy<IReadOnlyList<EmittedFile>> BallSet = new(() => Pictures(Ball()));
 
     /// <summary>The predicted solid of a job.</summary>
     public static HardenedSurface Surface(CompiledJob job) => HardenedSurface.Of(job.Moisture, job.Description.Mix.Wetting, new Parallelism(2));
+
+    /// <summary>All pictures of a job: those of the unit, doubt where there are trials, plates.</summary>
+    public static IReadOnlyList<EmittedFile> Pictures(CompiledJob job, int threads = 2, CancellationToken cancellation = default)
+    {
+        Parallelism parallelism = new(threads);
+        HardenedSurface surface = Surface(job);
+        return [.. PictureSet.OfUnit(job, surface, parallelism, cancellation), .. PictureSet.Doubt(job), .. PictureSet.Plates(job, surface, parallelism, cancellation)];
+    }
 
     /// <summary>The pictures of the ball, drawn once for all tests.</summary>
     public static IReadOnlyList<EmittedFile> BallPictures => BallSet.Value;

@@ -18,7 +18,7 @@ internal static class DoubtPicture
     /// <param name="job">The job.</param>
     /// <param name="trials">Its trials.</param>
     /// <returns>The sheet.</returns>
-    public static Canvas Draw(CompiledJob job, TrialsReport trials)
+    public static Canvas Draw(PredictedJob job, TrialsReport trials)
     {
         CellGrid grid = trials.Grid;
         double x = grid.Nx * grid.CellMetres, y = grid.Ny * grid.CellMetres, scale = Math.Min(Side / x, Side / y);
@@ -95,7 +95,7 @@ internal static class DoubtPicture
         }
     }
 
-    private static void Foot(Canvas canvas, CompiledJob job, TrialsReport trials)
+    private static void Foot(Canvas canvas, PredictedJob job, TrialsReport trials)
     {
         const int Left = Gap + 8, Step = 230;
         int top = canvas.Height - 70;

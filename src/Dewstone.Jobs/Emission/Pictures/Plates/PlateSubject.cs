@@ -15,7 +15,7 @@ internal sealed class PlateSubject
     /// <summary>The subject of a job's plates.</summary>
     /// <param name="job">The job.</param>
     /// <param name="surface">Its predicted solid.</param>
-    public PlateSubject(CompiledJob job, HardenedSurface surface)
+    public PlateSubject(PredictedJob job, HardenedSurface surface)
     {
         Job = job;
         Surface = surface;
@@ -33,7 +33,7 @@ internal sealed class PlateSubject
     }
 
     /// <summary>The job.</summary>
-    public CompiledJob Job { get; }
+    public PredictedJob Job { get; }
 
     /// <summary>Its predicted solid.</summary>
     public HardenedSurface Surface { get; }

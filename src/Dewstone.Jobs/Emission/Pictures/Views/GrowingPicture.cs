@@ -41,7 +41,7 @@ internal sealed class GrowingPicture
             .Select(share => ViewPainter.ToPixel(Vector3.Lerp(Concrete * (step / 9f), ViewPainter.ToColour(Ink.Paper), share)))),
     ];
 
-    private readonly CompiledJob job;
+    private readonly PredictedJob job;
     private readonly Body solid;
     private readonly ViewCamera camera;
     private readonly Daylight light;
@@ -49,7 +49,7 @@ internal sealed class GrowingPicture
     /// <summary>The pictures of a job.</summary>
     /// <param name="job">The job.</param>
     /// <param name="solid">Its predicted solid.</param>
-    public GrowingPicture(CompiledJob job, Body solid)
+    public GrowingPicture(PredictedJob job, Body solid)
     {
         this.job = job;
         this.solid = solid;

@@ -22,7 +22,7 @@ internal sealed class ViewCamera
     /// <param name="height">Pixels down.</param>
     /// <param name="border">Room left free on all sides, pixels.</param>
     /// <param name="foot">More room left free at the foot, pixels.</param>
-    public ViewCamera(CompiledJob job, double azimuthDegrees, double elevationDegrees, int width, int height, int border, int foot)
+    public ViewCamera(PredictedJob job, double azimuthDegrees, double elevationDegrees, int width, int height, int border, int foot)
     {
         CellGrid grid = job.Moisture.Grid;
         Width = width;

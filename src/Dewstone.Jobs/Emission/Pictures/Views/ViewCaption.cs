@@ -14,7 +14,7 @@ internal static class ViewCaption
     /// <param name="job">The job.</param>
     /// <param name="camera">The camera.</param>
     /// <param name="what">What is shown.</param>
-    public static void Draw(Canvas canvas, CompiledJob job, ViewCamera camera, string what)
+    public static void Draw(Canvas canvas, PredictedJob job, ViewCamera camera, string what)
     {
         const int Border = 28;
         int foot = canvas.Height - Border;

@@ -10,7 +10,7 @@ internal sealed class ViewEmitter
 {
     private const int Width = 1000, Height = 800, Border = 46, Foot = 64;
 
-    private readonly CompiledJob job;
+    private readonly PredictedJob job;
     private readonly HardenedSurface surface;
     private readonly Body solid;
     private readonly Parallelism parallelism;
@@ -22,7 +22,7 @@ internal sealed class ViewEmitter
     /// <param name="solid">The same as a body.</param>
     /// <param name="parallelism">Threads; no picture depends on them.</param>
     /// <param name="cancellation">Looked at every few rows.</param>
-    public ViewEmitter(CompiledJob job, HardenedSurface surface, Body solid, Parallelism parallelism, CancellationToken cancellation)
+    public ViewEmitter(PredictedJob job, HardenedSurface surface, Body solid, Parallelism parallelism, CancellationToken cancellation)
     {
         this.job = job;
         this.surface = surface;

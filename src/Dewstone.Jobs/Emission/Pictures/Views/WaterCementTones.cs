@@ -30,7 +30,7 @@ internal sealed class WaterCementTones
     /// <summary>The tones for a job.</summary>
     /// <param name="job">The job.</param>
     /// <param name="surface">Its predicted solid.</param>
-    public WaterCementTones(CompiledJob job, HardenedSurface surface)
+    public WaterCementTones(PredictedJob job, HardenedSurface surface)
     {
         moisture = job.Moisture;
         level = surface.Level;
