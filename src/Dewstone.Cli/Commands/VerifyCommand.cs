@@ -25,7 +25,7 @@ internal static class VerifyCommand
             ApprovedDesigns? approved = parse.GetValue(list) is { } file ? Read(file, refusals) : null;
             if (refusals.HasErrors)
             {
-                await world.Error.WriteAsync(string.Concat(refusals.Items.Select(f => FindingText.Of(f, colour: false)))).ConfigureAwait(false);
+                await world.Error.WriteAsync(FindingText.Of(refusals.Items, colour: false, quiet: false)).ConfigureAwait(false);
                 return ExitCode.InputAtFault;
             }
 

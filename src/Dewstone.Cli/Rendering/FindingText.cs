@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Text;
 using Dewstone.Model.Diagnostics;
 
@@ -6,6 +7,9 @@ namespace Dewstone.Cli.Rendering;
 /// <summary>Findings as text for people and editors: <c>file:line:column: level CODE: message</c>, then the remedy on an indented line.</summary>
 internal static class FindingText
 {
+    /// <summary>Most findings of one code that are told of one file: a column in the wrong unit is wrong in every row.</summary>
+    public const int MostAlike = 20;
+
     /// <summary>One finding.</summary>
     /// <param name="finding">The finding.</param>
     /// <param name="colour">Whether to colour the level.</param>
@@ -31,13 +35,29 @@ internal static class FindingText
         return text.ToString();
     }
 
-    /// <summary>All findings, one after another.</summary>
+    /// <summary>Findings one after another; of many alike the first, and then how many are left out.</summary>
     /// <param name="findings">The findings.</param>
     /// <param name="colour">Whether to colour the levels.</param>
     /// <param name="quiet">Leave out notes.</param>
     /// <returns>Lines, each ending with a line feed; empty when there is nothing to tell.</returns>
-    public static string Of(IEnumerable<Diagnostic> findings, bool colour, bool quiet) =>
-        string.Concat(findings.Where(f => !quiet || f.Severity != Severity.Note).Select(f => Of(f, colour)));
+    public static string Of(IEnumerable<Diagnostic> findings, bool colour, bool quiet)
+    {
+        StringBuilder text = new();
+        Dictionary<(Severity, string, string?), int> alike = [];
+        foreach (Diagnostic finding in findings.Where(f => !quiet || f.Severity != Severity.Note))
+        {
+            int seen = CollectionsMarshal.GetValueRefOrAddDefault(alike, (finding.Severity, finding.Code, finding.Location?.File), out _)++;
+            text.Append(seen < MostAlike ? Of(finding, colour) : "");
+        }
+
+        foreach (((Severity severity, string code, string? file), int count) in alike.Where(kind => kind.Value > MostAlike))
+        {
+            string where = file is null ? "" : $"{PlainText.Of(file)}: ";
+            text.Append($"{where}{count - MostAlike} more like the {MostAlike} of {ExplainPage.Word(severity)} {code} above; --json lists all\n");
+        }
+
+        return text.ToString();
+    }
 
     private static string Place(SourceLocation? location) => location switch
     {

@@ -16,11 +16,7 @@ internal static class GatherText
     /// <returns>Plain text.</returns>
     public static string Of(GatherResult? result, IReadOnlyList<Diagnostic> findings, string folder, bool colour, bool quiet)
     {
-        StringBuilder text = new();
-        foreach (Diagnostic finding in findings.Where(finding => !quiet || finding.Severity != Severity.Note))
-        {
-            text.Append(FindingText.Of(finding, colour));
-        }
+        StringBuilder text = new(FindingText.Of(findings, colour, quiet));
 
         if (result is null)
         {

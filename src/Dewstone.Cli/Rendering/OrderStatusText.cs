@@ -1,6 +1,5 @@
 using System.Text;
 using Dewstone.Cli.Commands;
-using Dewstone.Model.Diagnostics;
 using Dewstone.Orders.Batches;
 
 namespace Dewstone.Cli.Rendering;
@@ -15,11 +14,7 @@ internal static class OrderStatusText
     /// <returns>Plain text.</returns>
     public static string Of(OrderStatusOutcome outcome, bool colour, bool quiet)
     {
-        StringBuilder text = new();
-        foreach (Diagnostic finding in outcome.Findings)
-        {
-            text.Append(FindingText.Of(finding, colour));
-        }
+        StringBuilder text = new(FindingText.Of(outcome.Findings, colour, quiet: false));
 
         if (outcome.State is not { } state)
         {
