@@ -34,6 +34,7 @@ internal static class CommandLine
                 return await UsageErrorAsync(parse, world).ConfigureAwait(false);
             }
 
+            RefuseEmptyWords(parse);
             InvocationConfiguration settings = new()
             {
                 Output = world.Output,
@@ -84,6 +85,21 @@ internal static class CommandLine
         {
             await world.Error.WriteLineAsync(ProgramText.Of(kind, message)).ConfigureAwait(false);
             return code;
+        }
+    }
+
+    // An unset variable of a script: `-o "$folder"`. What a shell asks of completion may end with nothing.
+    private static void RefuseEmptyWords(ParseResult parse)
+    {
+        Token? before = null;
+        foreach (Token word in parse.Tokens.TakeWhile(word => word.Type != TokenType.Directive || !word.Value.StartsWith("[suggest", StringComparison.Ordinal)))
+        {
+            if (word.Value.Length == 0)
+            {
+                throw new UsageException(before is { Type: TokenType.Option } ? $"the word after {before.Value} is empty." : "one of the words is empty; if it is a variable, it is not set.");
+            }
+
+            before = word;
         }
     }
 

@@ -33,11 +33,6 @@ internal static class VerifyCommand
             List<VerificationResult> results = [];
             foreach (string job in parse.GetRequiredValue(jobs))
             {
-                if (job.Length == 0)
-                {
-                    throw new UsageException("the name of a job folder is empty.");
-                }
-
                 string label = Path.GetFileName(Path.TrimEndingDirectorySeparator(job));
                 VerificationResult result = await ProgressDisplay.RunAsync(
                     world, quiet, label, progress => JobFolderVerification.Verify(job, approved, shared.Threads(parse, world), progress, cancellation)).ConfigureAwait(false);

@@ -10,10 +10,11 @@ namespace Dewstone.Jobs.Verification;
 /// <summary>Holds the JSON files of a job folder against the schemas of their kinds.</summary>
 internal static class SchemaCheck
 {
-    private static readonly (string File, string Schema)[] Kinds =
+    // Read once: the library keeps every schema it is given for good.
+    private static readonly (string File, Lazy<JsonSchema> Schema)[] Kinds =
     [
-        (JobCoreEmitter.Path, "job.schema.json"), (ManifestEmitter.Path, "manifest.schema.json"), (EstimateEmitter.Path, "estimate.schema.json"),
-        (TrialsEmitter.FiguresPath, "trials.schema.json"),
+        (JobCoreEmitter.Path, Named("job.schema.json")), (ManifestEmitter.Path, Named("manifest.schema.json")), (EstimateEmitter.Path, Named("estimate.schema.json")),
+        (TrialsEmitter.FiguresPath, Named("trials.schema.json")),
     ];
 
     /// <summary>Checks the files; one that is missing is passed over, since it is named elsewhere.</summary>
@@ -22,10 +23,10 @@ internal static class SchemaCheck
     public static IReadOnlyList<Diagnostic> Check(string folder)
     {
         List<Diagnostic> found = [];
-        foreach ((string file, string schema) in Kinds)
+        foreach ((string file, Lazy<JsonSchema> schema) in Kinds)
         {
             string path = Path.Combine(folder, file);
-            if (File.Exists(path) && Fault(WholeFile.Read(path), schema) is { } fault)
+            if (File.Exists(path) && Fault(WholeFile.Read(path), schema.Value) is { } fault)
             {
                 found.Add(VerifyFindings.NotBySchema.At($"`{file}` does not fit its schema: {fault}", "fetch an untouched copy of the job, or compile it again", location: new SourceLocation(path, 0, 0)));
             }
@@ -34,11 +35,15 @@ internal static class SchemaCheck
         return found;
     }
 
-    private static string? Fault(byte[] bytes, string schemaName)
+    private static Lazy<JsonSchema> Named(string name) => new(() =>
     {
-        using Stream stream = typeof(SchemaCheck).Assembly.GetManifestResourceStream(schemaName) ?? throw new InvalidOperationException($"{schemaName} is not in the assembly.");
+        using Stream stream = typeof(SchemaCheck).Assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"{name} is not in the assembly.");
         using StreamReader reader = new(stream);
-        JsonSchema schema = JsonSchema.FromText(reader.ReadToEnd());
+        return JsonSchema.FromText(reader.ReadToEnd());
+    });
+
+    private static string? Fault(byte[] bytes, JsonSchema schema)
+    {
         try
         {
             using JsonDocument document = SoundJson.Parse(bytes);
