@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Parsing;
+using System.Runtime.ExceptionServices;
 using Dewstone.Cli.Rendering;
 using Dewstone.Jobs.Folders;
 using Dewstone.Model.Diagnostics;
@@ -55,7 +56,7 @@ internal static class CommandLine
     {
         try
         {
-            return await run().ConfigureAwait(false);
+            return await UnbundledAsync(run).ConfigureAwait(false);
         }
         catch (UsageException fault)
         {
@@ -85,6 +86,20 @@ internal static class CommandLine
         {
             await world.Error.WriteLineAsync(ProgramText.Of(kind, message)).ConfigureAwait(false);
             return code;
+        }
+    }
+
+    // Loops on several threads bundle what went wrong in them, bundles of bundles among them. Want of memory says more than what followed from it, and a stop less than a fault.
+    private static async Task<int> UnbundledAsync(Func<Task<int>> run)
+    {
+        try
+        {
+            return await run().ConfigureAwait(false);
+        }
+        catch (AggregateException several)
+        {
+            ExceptionDispatchInfo.Throw(several.Flatten().InnerExceptions.MinBy(fault => fault switch { OutOfMemoryException => 0, OperationCanceledException => 2, _ => 1 })!);
+            throw;
         }
     }
 

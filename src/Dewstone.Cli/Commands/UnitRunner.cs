@@ -1,4 +1,3 @@
-using System.Runtime.ExceptionServices;
 using Dewstone.Cli.Rendering;
 using Dewstone.Jobs.Compilation;
 using Dewstone.Jobs.Emission;
@@ -72,28 +71,21 @@ internal sealed class UnitRunner(JobRequest request, Surroundings world)
         {
             int told = 0;
             Lock gate = new();
-            try
+            Parallel.For(0, done.Length, new ParallelOptions { MaxDegreeOfParallelism = atOnce, CancellationToken = cancellation }, i =>
             {
-                Parallel.For(0, done.Length, new ParallelOptions { MaxDegreeOfParallelism = atOnce, CancellationToken = cancellation }, i =>
+                UnitOutcome outcome = Run(request.Units[i], share, new Progress<Progress>(), cancellation);
+                lock (gate)
                 {
-                    UnitOutcome outcome = Run(request.Units[i], share, new Progress<Progress>(), cancellation);
-                    lock (gate)
+                    done[i] = outcome;
+                    finished++;
+                    progress.Report(new Progress("units", (double)finished / done.Length, $"{finished} of {done.Length} done"));
+                    while (told < done.Length && done[told] is { } next)
                     {
-                        done[i] = outcome;
-                        finished++;
-                        progress.Report(new Progress("units", (double)finished / done.Length, $"{finished} of {done.Length} done"));
-                        while (told < done.Length && done[told] is { } next)
-                        {
-                            TellAsync(next, told == 0).GetAwaiter().GetResult();
-                            told++;
-                        }
+                        TellAsync(next, told == 0).GetAwaiter().GetResult();
+                        told++;
                     }
-                });
-            }
-            catch (AggregateException several)
-            {
-                ExceptionDispatchInfo.Throw(several.InnerExceptions[0]);
-            }
+                }
+            });
 
             return done.Select(outcome => outcome!).ToList();
         }).ConfigureAwait(false);

@@ -72,8 +72,9 @@ public static class JobFolderWriter
             Unmake(disk, madeFolder);
             return new JobFolderOutcome(DiskFaults.StatusOf(fault), "", [.. said, DiskFaults.FindingOf(fault, place)]);
         }
-        catch (OperationCanceledException)
+        catch
         {
+            // Stopped, or a file could not be made.
             Unmake(disk, madeFolder);
             throw;
         }

@@ -19,6 +19,19 @@ public sealed class SurroundingsTests : IDisposable
         Assert.Equal(plain.Output, abroad.Output.Replace(yard.In("abroad"), yard.In("out"), StringComparison.Ordinal));
     }
 
+    // The heap of a machine with little memory, by the runtime's own variable: want of it shows in loops on several threads, whose faults come bundled.
+    [Theory]
+    [InlineData("0x5000000")]
+    [InlineData("0x9000000")]
+    public async Task Too_little_memory_is_another_try_and_leaves_nothing(string bytes)
+    {
+        string block = Repository.Path("examples", "wrackline-bay", "units", "wrack-block.unit.yaml");
+        Words.Answer answer = await RealProgram.RunAsync([("DOTNET_GCHeapHardLimit", bytes)], "compile", block, "--quiet", "-o", yard.In("out"));
+        Assert.True(answer.Code == ExitCode.TryAgain, $"{answer.Code}: {answer.Output}{answer.Error}");
+        Assert.Contains("error DW0092: out of memory", answer.Error, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(yard.In("out")));
+    }
+
     // A clock that was set back leaves files of the future.
     [Fact]
     public async Task Files_of_the_future_are_replaced_and_put_back_as_any_others()
