@@ -42,7 +42,7 @@ internal static class WaterCementCheck
             return new Checked<WaterCementReport?>(report, [], []);
         }
 
-        string where = report.Largest is { } place ? $"; the largest region outside it, {report.LargestCubicMetres * 1e3:0.##} L, lies about {Wording.Place(place)}" : "";
+        string where = report.Largest is { } place ? $"; the largest region outside it, {Wording.Volume(report.LargestCubicMetres)}, lies about {Wording.Place(place)}" : "";
         Diagnostic finding = InspectionFindings.SkinOutside.At(
             $"{100.0 * (1.0 - report.SkinShareOutside):0.#} % of the outermost {SkinMetres * 1e3:0} mm has water/cement {band.Min:0.###} to {band.Max:0.###} (mean {report.SkinMean:0.###}); {100.0 * band.Share:0.#} % is asked of the whole{where}",
             "correct the doses near the surface, or allow for the wear when walls are drawn",

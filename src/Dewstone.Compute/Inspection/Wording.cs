@@ -20,6 +20,12 @@ internal static class Wording
     /// <returns>Whole millimetres.</returns>
     public static string Place(Point3 point) => string.Create(null, $"({point.X * 1e3:0}, {point.Y * 1e3:0}, {point.Z * 1e3:0}) mm");
 
+    /// <summary>A volume.</summary>
+    /// <param name="cubicMetres">Cubic metres.</param>
+    /// <returns>Litres, or millilitres of less than a tenth of one.</returns>
+    public static string Volume(double cubicMetres) =>
+        cubicMetres < 1e-4 ? string.Create(null, $"{cubicMetres * 1e6:0.#} mL") : string.Create(null, $"{cubicMetres * 1e3:0.##} L");
+
     /// <summary>A piece with its mass, size and place.</summary>
     /// <param name="piece">The piece.</param>
     /// <returns>Text such as "0.52 kg, 60 x 50 x 40 mm at (10, 20, 30) mm".</returns>

@@ -6,6 +6,8 @@ namespace Dewstone.Cli.Tests.Fuzzing;
 /// <summary>Changes a text that was sound as slips, bad exports and malice do: lines, keys, values, brackets, nesting, sizes.</summary>
 internal static partial class TextMutation
 {
+    private const int MostLetters = 4_000_000;
+
     private static readonly Func<Dice, string, string>[] All =
     [
         Token, Token, Token, Token, Number, Number, Number, Unit, Insert, Sign, LineOut, LineTwice, LinesSwapped, LineMany, Indented, Cut, Nest, Alias, Key, Key, Spliced, Long,
@@ -96,7 +98,8 @@ internal static partial class TextMutation
 
     private static string Long(Dice dice, string text) => Replaced(dice, text, Tokens(), old => Many(dice.OnceIn(2) ? old : "9", dice.Of([90, 300, 5000])));
 
-    private static string Many(string part, int times) => new StringBuilder().Insert(0, part, times).ToString();
+    // A packed field is one word of a hundred thousand letters: five thousand of it would be a gigabyte of the test's own.
+    private static string Many(string part, int times) => new StringBuilder().Insert(0, part, Math.Min(times, MostLetters / part.Length + 1)).ToString();
 
     private static string Lines(string text, Action<List<string>> change)
     {
