@@ -27,9 +27,6 @@ internal readonly record struct PlaneFit
     /// <summary>Share of the points near the surface.</summary>
     public required double NearShare { get; init; }
 
-    /// <summary>Steps taken.</summary>
-    public required int Steps { get; init; }
-
     /// <summary>Refines a start.</summary>
     /// <param name="scan">Points of the scan, metres.</param>
     /// <param name="surface">The surface.</param>
@@ -66,7 +63,6 @@ internal readonly record struct PlaneFit
                     MedianMetres = above.Select(Math.Abs).Order().ElementAt(above.Length / 2),
                     RootMeanSquareMetres = Math.Sqrt(square),
                     NearShare = far.Count(d => d <= ScanRegistrar.NearMetres) / (double)far.Length,
-                    Steps = step,
                 };
             }
 
