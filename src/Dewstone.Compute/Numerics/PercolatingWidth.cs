@@ -1,5 +1,3 @@
-using Dewstone.Model.Results;
-
 namespace Dewstone.Compute.Numerics;
 
 /// <summary>

@@ -95,7 +95,8 @@ internal readonly record struct PlaneFit
             }
 
             Point3 p = moved[i] - middle, n = normals[i];
-            (row[0], row[1], row[2]) = (p.Y * n.Z - p.Z * n.Y, p.Z * n.X - p.X * n.Z, p.X * n.Y - p.Y * n.X);
+            Point3 lever = Point3.Cross(p, n);
+            (row[0], row[1], row[2]) = (lever.X, lever.Y, lever.Z);
             (row[3], row[4], row[5]) = (n.X, n.Y, n.Z);
             squares += above[i] * above[i];
             for (int r = 0; r < 6; r++)

@@ -1,5 +1,4 @@
 using Dewstone.Compute.Numerics;
-using Dewstone.Model.Results;
 using Dewstone.Tests;
 
 namespace Dewstone.Compute.Tests.Numerics;

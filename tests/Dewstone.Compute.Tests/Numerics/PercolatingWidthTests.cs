@@ -1,6 +1,5 @@
 using CsCheck;
 using Dewstone.Compute.Numerics;
-using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Tests.Numerics;
 
