@@ -40,7 +40,7 @@ internal static class OverviewHead
         GatheredBin[] early = [.. order.Bins.Where(bin => (bin.Planned.DigStart - bin.Planned.PrintEnd).TotalDays < Needed(bin))];
         if (early.Length > 0)
         {
-            html.Add($"""<p><strong>The plan digs out {(early.Length == order.Bins.Count ? "all bins" : $"{early.Length} of {order.Bins.Count} bins")} before all their units are strong enough to be lifted, first {early[0].Planned.Name}:</strong> as compiled they take longer than it was planned with. Leave them in the mix until then, or plan again with <code>set_before_dig: {(int)Math.Ceiling(24.0 * early.Max(Needed))} h</code> in the order.</p>""");
+            html.Add($"""<p><strong>The plan digs out {(early.Length == order.Bins.Count ? "all bins" : $"{early.Length} of {order.Bins.Count} bins")} before all their units are strong enough to be lifted, first <span class="whole">{early[0].Planned.Name}</span>:</strong> as compiled they take longer than it was planned with. Leave them in the mix until then, or plan again with <code class="whole">set_before_dig: {(int)Math.Ceiling(24.0 * early.Max(Needed))} h</code> under <code>bins</code> in the order.</p>""");
         }
     }
 
