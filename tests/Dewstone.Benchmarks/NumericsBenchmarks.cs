@@ -57,19 +57,21 @@ public class NumericsBenchmarks
         Components.Label(_cells, _shape, Phase.Empty, Connectivity.FacesEdgesCorners, _threads);
 
     [Benchmark]
-    public long Euler() => EulerNumber.Of(_cells, _shape, Connectivity.Faces, _threads);
-
-    [Benchmark]
     public SurfaceMesh Surface() => IsoSurface.At(_field, _shape, CellSize.Unit, 0f, _threads);
-
-    [Benchmark]
-    public byte[] Opening() => BallOpening.Open(_cells, _shape, CellSize.Unit, 8.0, OutsideCells.Empty, _threads);
 
     [Benchmark]
     public float[] Thickness() => LocalThickness.Of(
         SurfaceDistance.Of(_field, _shape, CellSize.Unit, 0f, Side / 2.0, _threads), _shape, CellSize.Unit, _threads);
 
     [Benchmark]
-    public Passage? WidestWay() => PercolatingWidth.Between(
-        _cells, _shape, CellSize.Unit, Phase.Empty, _regions, Connectivity.FacesEdgesCorners, _threads);
+    public Passage? WidestWay()
+    {
+        float[] clearances = DistanceTransform.Squared(_cells, _shape, CellSize.Unit, Phase.Set, OutsideCells.Ignored, _threads);
+        for (int i = 0; i < clearances.Length; i++)
+        {
+            clearances[i] = MathF.Sqrt(clearances[i]) - 0.5f;
+        }
+
+        return PercolatingWidth.Between(clearances, _shape, _regions, Connectivity.FacesEdgesCorners);
+    }
 }

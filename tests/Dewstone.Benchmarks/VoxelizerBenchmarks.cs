@@ -100,7 +100,11 @@ public class VoxelizerBenchmarks
     [Benchmark(OperationsPerInvoke = Points)]
     public double[] SignedDistances()
     {
-        shape.SignedDistances(points, distances);
+        for (int i = 0; i < points.Length; i++)
+        {
+            distances[i] = shape.SignedDistance(points[i]);
+        }
+
         return distances;
     }
 

@@ -42,7 +42,7 @@ internal static class GatherText
         text.Append($"  cost     {string.Join(" + ", totals.Cost.Select(cost => $"{cost.Amount:0.00} {cost.Currency}"))}; printers {totals.PrinterSeconds / 3600.0:0.0} h\n");
         if (order.Loads is { } loads)
         {
-            text.Append($"  barge    {CountText.Of(loads.Trips.Count, "trip")}, no loading needs fewer than {loads.LeastTrips}\n");
+            text.Append($"  barge    {CountText.Of(loads.Trips.Count, "trip")}{(loads.LeastTrips > 1 ? $", no loading needs fewer than {loads.LeastTrips}" : "")}\n");
         }
 
         return text.Append($"  {Path.Combine(folder, OverviewPage.Path)}\n").ToString();

@@ -53,16 +53,6 @@ public sealed class ReefShape
     /// <returns>Metres, negative in the solid.</returns>
     public double SignedDistance(Point3 point) => cubes.Value.Distance(point.X, point.Y, point.Z);
 
-    /// <summary>Signed distance at many points.</summary>
-    /// <param name="points">Metres, unit frame.</param>
-    /// <param name="distances">Metres, negative in the solid; as long as <paramref name="points"/>.</param>
-    /// <exception cref="ArgumentException">The spans differ in length.</exception>
-    public void SignedDistances(ReadOnlySpan<Point3> points, Span<double> distances)
-    {
-        if (points.Length != distances.Length) { throw new ArgumentException("As many distances as points.", nameof(distances)); }
-        for (int i = 0; i < points.Length; i++) { distances[i] = SignedDistance(points[i]); }
-    }
-
     /// <summary>Distance to one opening as described: no fillet, no relief, keep zones not heeded.</summary>
     /// <param name="opening">Index in <see cref="Named"/>.</param>
     /// <param name="point">Metres, unit frame.</param>

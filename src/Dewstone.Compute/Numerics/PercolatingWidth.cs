@@ -1,5 +1,3 @@
-using Dewstone.Model.Results;
-
 namespace Dewstone.Compute.Numerics;
 
 /// <summary>
@@ -8,11 +6,8 @@ namespace Dewstone.Compute.Numerics;
 /// <remarks>
 /// Cells are opened in the order of falling clearance and joined to their open neighbours (union-find); the cell that joins the two regions
 /// is the narrowest place (widest path, Pollack, "The maximum capacity through a network", 1960; from memory). Equal clearances are opened
-/// in index order. The ball's centre steps between cell centres. Half-cell convention: the wall's surface lies half a cell edge before the
-/// centre of the nearest wall cell, so width = 2 (distance - edge / 2); with flat cells the longer edge counts. Along the axes a channel of
-/// an odd number of cells gets its exact width, of an even number one cell too little (no cell centre lies on its axis): never more than
-/// the true width there, and at most one cell less. In a slanting round channel the nearest centre is up to sqrt(3)/2 of a cell off the
-/// axis, which takes up to 1.7 cells off the width. One thread: less work than the distances.
+/// in index order. The ball's centre steps between cell centres, so off the axis of a way its width is up to the way to the nearest centre too
+/// small. One thread: less work than the distances.
 /// </remarks>
 public static class PercolatingWidth
 {
@@ -24,38 +19,13 @@ public static class PercolatingWidth
 
     private const int Closed = -1;
 
-    /// <summary>The widest way through the cells of one phase.</summary>
-    /// <param name="cells">0 empty, else set; shape <paramref name="shape"/>.</param>
-    /// <param name="shape">Cells along each axis.</param>
-    /// <param name="size">Edges of a cell.</param>
-    /// <param name="through">Phase the ball moves in; the other one is wall. The grid's edge is no wall.</param>
-    /// <param name="regions"><see cref="From"/>, <see cref="To"/>, both or 0 for each cell; marks on walls count for nothing.</param>
-    /// <param name="steps">
-    /// Which cells the ball's centre may step to; with faces only it never slips between two cells of wall that share an edge.
-    /// </param>
-    /// <param name="parallelism">Threads; no result depends on them.</param>
-    /// <returns>The passage, width in the unit of the edges; nothing when there is no way. Without any wall the width is infinite.</returns>
-    public static Passage? Between(
-        byte[] cells, GridShape shape, CellSize size, Phase through, byte[] regions, Connectivity steps, Parallelism parallelism)
-    {
-        Phase wall = through == Phase.Empty ? Phase.Set : Phase.Empty;
-        float[] clearances = DistanceTransform.Squared(cells, shape, size, wall, OutsideCells.Ignored, parallelism);
-        int? narrowest = Narrowest(clearances, shape, regions, steps);
-        return narrowest is { } cell
-            ? new Passage(2.0 * (Math.Sqrt(clearances[cell]) - size.HalfLongerEdge), cell)
-            : null;
-    }
-
     /// <summary>The widest way through a field of clearances, such as distances to a surface between the cells.</summary>
     /// <param name="clearances">Radius of the largest ball around each cell centre; 0 or less is wall. Shape <paramref name="shape"/>.</param>
     /// <param name="shape">Cells along each axis.</param>
     /// <param name="regions"><see cref="From"/>, <see cref="To"/>, both or 0 for each cell; marks on walls count for nothing.</param>
     /// <param name="steps">Which cells the ball's centre may step to.</param>
     /// <returns>The passage, width in the unit of the clearances; nothing when there is no way.</returns>
-    public static Passage? Between(float[] clearances, GridShape shape, byte[] regions, Connectivity steps) =>
-        Narrowest(clearances, shape, regions, steps) is { } cell ? new Passage(2.0 * clearances[cell], cell) : null;
-
-    private static int? Narrowest(float[] clearances, GridShape shape, byte[] regions, Connectivity steps)
+    public static Passage? Between(float[] clearances, GridShape shape, byte[] regions, Connectivity steps)
     {
         ArgumentNullException.ThrowIfNull(clearances);
         ArgumentNullException.ThrowIfNull(regions);
@@ -70,7 +40,7 @@ public static class PercolatingWidth
             JoinNeighbours(cell, shape, steps, parents, marks);
             if ((marks[Root(parents, cell)] & (From | To)) == (From | To))
             {
-                return cell;
+                return new Passage(2.0 * clearances[cell], cell);
             }
         }
 

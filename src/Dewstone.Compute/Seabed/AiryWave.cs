@@ -42,9 +42,6 @@ public sealed record AiryWave
     /// <summary>Length, m.</summary>
     public double LengthMetres => 2.0 * Math.PI / WaveNumber;
 
-    /// <summary>Length in deep water, m.</summary>
-    public double DeepLengthMetres => DeepLength(PeriodSeconds);
-
     /// <summary>Half of the water's way to and fro at the seabed, m.</summary>
     public double ExcursionMetres => SpeedAt(0.0) * PeriodSeconds / (2.0 * Math.PI);
 

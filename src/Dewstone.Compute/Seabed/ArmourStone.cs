@@ -7,11 +7,8 @@ namespace Dewstone.Compute.Seabed;
 /// </remarks>
 public static class ArmourStone
 {
-    /// <summary>Isbash's factor of a stone that lies open, 1.</summary>
-    public const double Exposed = 0.86;
-
-    /// <summary>Isbash's factor of a stone among others, 1.</summary>
-    public const double Embedded = 1.20;
+    /// <summary>Isbash's factor C of a stone that lies open, 1.</summary>
+    private const double Exposed = 0.86;
 
     /// <summary>Weight that Hudson asks of a stone on a slope.</summary>
     /// <param name="unitWeight">Of the stone, N/m3.</param>
@@ -26,11 +23,10 @@ public static class ArmourStone
         return unitWeight * heightMetres * heightMetres * heightMetres / (stability * relative * relative * relative * cotangent);
     }
 
-    /// <summary>Size that Isbash asks of a stone in a stream.</summary>
+    /// <summary>Size that Isbash asks of a stone that lies open in a stream.</summary>
     /// <param name="speed">Of the water, m/s.</param>
     /// <param name="relativeDensity">(stone - water) / water, 1, more than 0.</param>
-    /// <param name="factor">C, 1.</param>
     /// <returns>Diameter of the ball of the same volume, m.</returns>
-    public static double IsbashMetres(double speed, double relativeDensity, double factor) =>
-        speed * speed / (factor * factor * 2.0 * AiryWave.Gravity * relativeDensity);
+    public static double IsbashMetres(double speed, double relativeDensity) =>
+        speed * speed / (Exposed * Exposed * 2.0 * AiryWave.Gravity * relativeDensity);
 }

@@ -24,12 +24,6 @@ public static class BearingCapacity
         return Math.Exp(Math.PI * Math.Tan(frictionRadians)) * half * half;
     }
 
-    /// <summary>Nc, 1.</summary>
-    /// <param name="frictionRadians">Angle of internal friction, rad.</param>
-    /// <returns>2 + pi when there is no friction.</returns>
-    public static double Nc(double frictionRadians) =>
-        frictionRadians < 1e-9 ? UndrainedFactor : (Nq(frictionRadians) - 1.0) / Math.Tan(frictionRadians);
-
     /// <summary>Ng by Vesic.</summary>
     /// <param name="frictionRadians">Angle of internal friction, rad.</param>
     /// <returns>1.</returns>

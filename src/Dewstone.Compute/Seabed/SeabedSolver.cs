@@ -98,7 +98,7 @@ public static class SeabedSolver
             HudsonKilograms = ArmourStone.HudsonNewtons(
                 solidDensity * AiryWave.Gravity, density * AiryWave.Gravity, levels.Max(level => level.HeightMetres), HudsonStability, HudsonCotangent)
                 / AiryWave.Gravity,
-            IsbashMetres = ArmourStone.IsbashMetres(peak, solidDensity / density - 1.0, ArmourStone.Exposed),
+            IsbashMetres = ArmourStone.IsbashMetres(peak, solidDensity / density - 1.0),
             SafeHeadingDegrees = headings.MaxBy(heading => Math.Min(
                 heading.Sliding / Math.Max(site.Safety.Sliding, 0.01), heading.Overturning / Math.Max(site.Safety.Overturning, 0.01)))!.HeadingDegrees,
         };

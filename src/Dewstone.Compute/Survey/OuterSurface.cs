@@ -26,8 +26,7 @@ public sealed record OuterSurface
             for (int t = 0; t < Triangles.Length; t += 3)
             {
                 (Point3 a, Point3 b, Point3 c) = (Corner(Triangles[t]), Corner(Triangles[t + 1]), Corner(Triangles[t + 2]));
-                (Point3 u, Point3 v) = (b - a, c - a);
-                sum += new Point3(u.Y * v.Z - u.Z * v.Y, u.Z * v.X - u.X * v.Z, u.X * v.Y - u.Y * v.X).Norm / 2.0;
+                sum += Point3.Cross(b - a, c - a).Norm / 2.0;
             }
 
             return sum;

@@ -27,9 +27,6 @@ internal readonly record struct PlaneFit
     /// <summary>Share of the points near the surface.</summary>
     public required double NearShare { get; init; }
 
-    /// <summary>Steps taken.</summary>
-    public required int Steps { get; init; }
-
     /// <summary>Refines a start.</summary>
     /// <param name="scan">Points of the scan, metres.</param>
     /// <param name="surface">The surface.</param>
@@ -66,7 +63,6 @@ internal readonly record struct PlaneFit
                     MedianMetres = above.Select(Math.Abs).Order().ElementAt(above.Length / 2),
                     RootMeanSquareMetres = Math.Sqrt(square),
                     NearShare = far.Count(d => d <= ScanRegistrar.NearMetres) / (double)far.Length,
-                    Steps = step,
                 };
             }
 
@@ -99,7 +95,8 @@ internal readonly record struct PlaneFit
             }
 
             Point3 p = moved[i] - middle, n = normals[i];
-            (row[0], row[1], row[2]) = (p.Y * n.Z - p.Z * n.Y, p.Z * n.X - p.X * n.Z, p.X * n.Y - p.Y * n.X);
+            Point3 lever = Point3.Cross(p, n);
+            (row[0], row[1], row[2]) = (lever.X, lever.Y, lever.Z);
             (row[3], row[4], row[5]) = (n.X, n.Y, n.Z);
             squares += above[i] * above[i];
             for (int r = 0; r < 6; r++)

@@ -2,39 +2,23 @@ using Dewstone.Jobs.Emission;
 using Dewstone.Jobs.Emission.Report;
 using Dewstone.Model.Description;
 using Dewstone.Model.Quantities;
-using Dewstone.Model.Results;
 
 namespace Dewstone.Jobs.Bins;
 
-/// <summary>Writes <c>labels.html</c>: a label for each unit of a bin, eight to a page of A4, to cut out and tie to the unit.</summary>
+/// <summary>Writes <c>labels.html</c> of a bin: a label for each of its units, to cut out and tie to it.</summary>
 internal static class BinLabels
 {
-    /// <summary>Path in the job folder.</summary>
-    public const string Path = "labels.html";
-
     /// <summary>The labels of a bin.</summary>
     /// <param name="bin">The bin.</param>
     /// <param name="data">Its fingerprints.</param>
     /// <returns>The file.</returns>
-    public static EmittedFile Emit(BinResult bin, JobData data)
+    public static EmittedFile Emit(BinResult bin, JobData data) => LabelsPage.Emit(bin.Job!.Description.Unit.Name, html =>
     {
-        CompiledJob job = bin.Job!;
-        string style = ReportAssets.Read("labels.css");
-        HtmlWriter html = new();
-        html.Add($"<!DOCTYPE html>");
-        html.Add($"""<html lang="en"><head><meta charset="utf-8" />""");
-        html.Add($"""<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src {ReportAssets.Source(style)}" />""");
-        html.Add($"""<meta name="viewport" content="width=device-width, initial-scale=1" /><title>{job.Description.Unit.Name}: labels</title>""");
-        html.Raw($"<style>{style}</style></head>\n");
-        html.Add($"<body><main>");
         foreach (BinVerdict unit in bin.Units)
         {
             Label(html, bin, data, unit);
         }
-
-        html.Add($"</main></body></html>");
-        return new EmittedFile(Path, html.ToBytes());
-    }
+    });
 
     private static void Label(HtmlWriter html, BinResult bin, JobData data, BinVerdict unit)
     {

@@ -108,13 +108,7 @@ public static class JobCoreEmitter
 
     private static void Write(Utf8JsonWriter json, Lattice lattice)
     {
-        json.WriteNumber("columns", lattice.Columns);
-        json.WriteNumber("rows", lattice.Rows);
-        json.WriteNumber("layers", lattice.Layers);
-        json.WriteNumber("first_column", lattice.FirstColumn);
-        json.WriteNumber("first_row", lattice.FirstRow);
-        json.WriteNumber("under_layers", lattice.UnderLayers);
-        json.WriteBoolean("shifted_layers", lattice.ShiftedLayers);
+        LatticeJson.WriteCounts(json, lattice);
         json.Number("pitch_m", lattice.PitchMetres);
         json.Number("layer_m", lattice.LayerMetres);
         json.Numbers("origin_m", lattice.OriginXMetres, lattice.OriginYMetres);

@@ -86,13 +86,7 @@ internal static class StoredUnitHead
 
     private static void Write(Utf8JsonWriter json, Lattice lattice)
     {
-        json.WriteNumber("columns", lattice.Columns);
-        json.WriteNumber("rows", lattice.Rows);
-        json.WriteNumber("layers", lattice.Layers);
-        json.WriteNumber("first_column", lattice.FirstColumn);
-        json.WriteNumber("first_row", lattice.FirstRow);
-        json.WriteNumber("under_layers", lattice.UnderLayers);
-        json.WriteBoolean("shifted_layers", lattice.ShiftedLayers);
+        LatticeJson.WriteCounts(json, lattice);
         json.Numbers(
             "metres", lattice.PitchMetres, lattice.LayerMetres, lattice.OriginXMetres, lattice.OriginYMetres, lattice.TipDepthMetres, lattice.BinXMetres,
             lattice.BinYMetres);

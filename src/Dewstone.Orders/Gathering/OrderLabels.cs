@@ -1,6 +1,6 @@
 using System.Text;
+using Dewstone.Jobs.Bins;
 using Dewstone.Jobs.Emission;
-using Dewstone.Jobs.Emission.Report;
 
 namespace Dewstone.Orders.Gathering;
 
@@ -8,9 +8,7 @@ namespace Dewstone.Orders.Gathering;
 public static class OrderLabels
 {
     /// <summary>Path in the order's folder, and of each bin's labels in its job folder.</summary>
-    public const string Path = "labels.html";
-
-    private const string Begin = "<main>", End = "</main>";
+    public const string Path = LabelsPage.Path;
 
     /// <summary>The labels.</summary>
     /// <param name="order">The order.</param>
@@ -21,26 +19,19 @@ public static class OrderLabels
     {
         ArgumentNullException.ThrowIfNull(order);
         ArgumentNullException.ThrowIfNull(labels);
-        string style = ReportAssets.Read("labels.css");
-        HtmlWriter html = new();
-        html.Add($"<!DOCTYPE html>");
-        html.Add($"""<html lang="en"><head><meta charset="utf-8" />""");
-        html.Add($"""<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src {ReportAssets.Source(style)}" />""");
-        html.Add($"""<meta name="viewport" content="width=device-width, initial-scale=1" /><title>{order.Order.Name}: labels</title>""");
-        html.Raw($"<style>{style}</style></head>\n<body>{Begin}");
-        foreach (ReadOnlyMemory<byte> page in labels)
+        return LabelsPage.Emit(order.Order.Name, html =>
         {
-            html.Raw(Articles(Encoding.UTF8.GetString(page.Span)));
-        }
-
-        html.Raw($"{End}</body></html>\n");
-        return new EmittedFile(Path, html.ToBytes());
+            foreach (ReadOnlyMemory<byte> page in labels)
+            {
+                html.Raw(Articles(Encoding.UTF8.GetString(page.Span)));
+            }
+        });
     }
 
     // What a bin's page holds was escaped when it was written, and its hash says that it is that page.
     private static string Articles(string page)
     {
-        int begin = page.IndexOf(Begin, StringComparison.Ordinal), end = page.LastIndexOf(End, StringComparison.Ordinal);
-        return begin >= 0 && end > begin ? page[(begin + Begin.Length)..end] : throw new InvalidDataException($"{Path} of a bin holds no labels.");
+        int begin = page.IndexOf(LabelsPage.Begin, StringComparison.Ordinal), end = page.LastIndexOf(LabelsPage.End, StringComparison.Ordinal);
+        return begin >= 0 && end > begin ? page[(begin + LabelsPage.Begin.Length)..end] : throw new InvalidDataException($"{Path} of a bin holds no labels.");
     }
 }

@@ -14,7 +14,8 @@ internal static class OverviewHead
         int errors = order.Findings.Count(finding => finding.Severity == Severity.Error);
         html.Add($"""<section id="sheet"><header><div><p class="kind">Whole order</p><h1>{order.Order.Name}</h1></div>""");
         html.Add($"""<p class="state">{(errors == 0 ? "Complete" : $"Compiled; {errors} {(errors == 1 ? "error" : "errors")} at sea")}</p></header>""");
-        html.Add($"<p>{Verdict(order)}</p>");
+        Verdict(html, order);
+        TooEarly(html, order);
         html.Add($"""<div class="charts">""");
         Left(html, order);
         Right(html, order);
@@ -23,13 +24,24 @@ internal static class OverviewHead
         html.Add($"</section>");
     }
 
-    private static string Verdict(GatheredOrder order)
+    private static void Verdict(HtmlWriter html, GatheredOrder order)
     {
         DateTime last = order.Bins.Max(bin => bin.Planned.DigEnd);
         int margin = order.Order.Due.DayNumber - DateOnly.FromDateTime(last).DayNumber;
         string due = margin >= 0 ? $"{Days(margin)} before it is due" : $"{Days(-margin)} AFTER IT WAS DUE";
-        return $"{Counted(order.Units.Count, "unit", "units")} in {Counted(order.Bins.Count, "bin", "bins")} over {Counted(order.Nights.Count, "night", "nights")}; the last is dug out on {last:yyyy-MM-dd}, {due} on {order.Order.Due:yyyy-MM-dd}. "
-            + "Every unit passed the checks of its design, every file has the hash it was written with.";
+        html.Add($"""<p>{Counted(order.Units.Count, "unit", "units")} in {Counted(order.Bins.Count, "bin", "bins")} over {Counted(order.Nights.Count, "night", "nights")}; the last is dug out on <span class="whole">{$"{last:yyyy-MM-dd}"}</span>, {due} on <span class="whole">{$"{order.Order.Due:yyyy-MM-dd}"}</span>. Every unit passed the checks of its design, every file has the hash it was written with.</p>""");
+    }
+
+    // The plan knows one water/cement for all cells of a unit; compiled, it may take longer to be strong enough for the hook.
+    private static void TooEarly(HtmlWriter html, GatheredOrder order)
+    {
+        Dictionary<string, double> ages = order.Units.ToDictionary(unit => unit.Ordered.Mark, unit => unit.Record.Figures!.LiftDays ?? 0.0, StringComparer.Ordinal);
+        double Needed(GatheredBin bin) => bin.Planned.Units.Max(unit => ages[unit.Mark]);
+        GatheredBin[] early = [.. order.Bins.Where(bin => (bin.Planned.DigStart - bin.Planned.PrintEnd).TotalDays < Needed(bin))];
+        if (early.Length > 0)
+        {
+            html.Add($"""<p><strong>The plan digs out {(early.Length == order.Bins.Count ? "all bins" : $"{early.Length} of {order.Bins.Count} bins")} before all their units are strong enough to be lifted, first <span class="whole">{early[0].Planned.Name}</span>:</strong> as compiled they take longer than it was planned with. Leave them in the mix until then, or plan again with <code class="whole">set_before_dig: {(int)Math.Ceiling(24.0 * early.Max(Needed))} h</code> under <code>bins</code> in the order.</p>""");
+        }
     }
 
     private static void Left(HtmlWriter html, GatheredOrder order)
@@ -58,7 +70,7 @@ internal static class OverviewHead
             ("units lift", $"{OverviewTables.Tonnes(order.Units.Sum(unit => unit.AtSea.LiftKilograms))} together; heaviest {heaviest.Ordered.Mark} with {ReportFigures.Mass(heaviest.AtSea.LiftKilograms)}"),
             ("not lifted before", ages.Length == 0 ? "" : $"{Span(StrengthWords.Age(ages.Min()), StrengthWords.Age(ages.Max()))} of age{(ages.Length < order.Units.Count ? "; for some it is not known" : "")}"),
             ("drawn again", redrawn == 0 ? "" : $"{Counted(redrawn, "unit", "units")}: an earlier draw had failed a check"),
-            ("barge", order.Loads is { } loads ? $"{Counted(loads.Trips.Count, "trip", "trips")}; no loading needs fewer than {loads.LeastTrips}" : ""),
+            ("barge", order.Loads is { } loads ? $"{Counted(loads.Trips.Count, "trip", "trips")}{(loads.LeastTrips > 1 ? $"; no loading needs fewer than {loads.LeastTrips}" : "")}" : ""),
             ("at sea", order.Standing.Count == 0 ? "" : $"{order.Standing.Max(at => at.Row)} rows, {order.Order.SitePlan!.Spacing.Metres:0.##} m clear, heading {ReportFigures.Bearing(order.Order.SitePlan.Heading.Degrees)}"));
         html.Add($"</div>");
     }

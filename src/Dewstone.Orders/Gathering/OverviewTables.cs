@@ -26,10 +26,10 @@ internal static class OverviewTables
             Cell(html, "begin", $"{bin.Planned.Start:yyyy-MM-dd HH:mm}");
             Cell(html, "end", $"{bin.Planned.PrintEnd:yyyy-MM-dd HH:mm}");
             Cell(html, "dig out from", $"{bin.Planned.DigStart:yyyy-MM-dd HH:mm}");
-            Cell(html, "units", string.Join(", ", bin.Planned.Units.Select(unit => unit.Mark)));
+            Marks(html, [.. bin.Planned.Units.Select(unit => unit.Mark)]);
             Figure(html, "mix", ReportFigures.Mass(bin.Totals.SpreadKilograms));
             Figure(html, "water", $"{bin.Totals.WaterLitres:0.0} L");
-            Cell(html, "job fingerprint", Grouped(bin.JobFingerprint));
+            Whole(html, "job fingerprint", Grouped(bin.JobFingerprint));
             html.Add($"</tr>");
         }
 
@@ -51,7 +51,7 @@ internal static class OverviewTables
             Figure(html, "under water", ReportFigures.Mass(unit.AtSea.SubmergedKilograms));
             Figure(html, "lift from", unit.Record.Figures!.LiftDays is { } days ? StrengthWords.Age(days) : "not known");
             Cell(html, "requirements", Requirements(unit.Record.Requirements));
-            Cell(html, "design fingerprint", Grouped(unit.Record.DesignFingerprint));
+            Whole(html, "design fingerprint", Grouped(unit.Record.DesignFingerprint));
             html.Add($"</tr>");
         }
 
@@ -72,7 +72,7 @@ internal static class OverviewTables
             [
                 $"{trip.Number}", $"{trip.Units.Count}", Tonnes(trip.Kilograms), ReportFigures.Share(trip.Kilograms / transport.Payload.Kilograms), Marks(trip),
             ]));
-        html.Add($"<p>Filled heaviest first; no loading needs fewer trips than {loads.LeastTrips}. Place on deck, mass and heading of each unit: <a href=\"loads.csv\">loads.csv</a>.</p>");
+        html.Add($"<p>{(loads.LeastTrips > 1 ? $"Filled heaviest first; no loading needs fewer trips than {loads.LeastTrips}. " : "")}Place on deck, mass and heading of each unit: <a href=\"loads.csv\">loads.csv</a>.</p>");
     }
 
     /// <summary>A mass of an order.</summary>
@@ -126,6 +126,20 @@ internal static class OverviewTables
     }
 
     private static void Cell(HtmlWriter html, string head, string text) => html.Add($"""<td class="text" data-head="{head}">{text}</td>""");
+
+    // A hyphen is no place to break a fingerprint or a mark at.
+    private static void Whole(HtmlWriter html, string head, string text) => html.Add($"""<td class="text whole" data-head="{head}">{text}</td>""");
+
+    private static void Marks(HtmlWriter html, string[] marks)
+    {
+        html.Raw("<td class=\"text\" data-head=\"units\"><span>");
+        for (int i = 0; i < marks.Length; i++)
+        {
+            html.Add($"""<span class="whole">{marks[i]}{(i + 1 < marks.Length ? "," : "")}</span>""");
+        }
+
+        html.Add($"</span></td>");
+    }
 
     private static void Figure(HtmlWriter html, string head, string text) => html.Add($"""<td class="figure" data-head="{head}">{text}</td>""");
 }

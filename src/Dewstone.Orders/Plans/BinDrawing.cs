@@ -33,7 +33,7 @@ internal static class BinDrawing
         svg.Add($"""<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {sheetWidth} {sheetHeight}" width="{sheetWidth}" height="{sheetHeight}" role="img" aria-labelledby="title"><title id="title">{bin.Name} from above</title>""");
         svg.Raw($"<style>{PlanStyle.Text}</style>\n");
         svg.Add($"""<rect class="paper" width="{sheetWidth}" height="{sheetHeight}"/><text class="name" x="{Left}" y="32">{bin.Name}</text>""");
-        svg.Add($"""<text x="{Left}" y="54">{printer.Name}, {Time(bin.Start)} to {Time(bin.PrintEnd)}; dig out {Time(bin.DigStart)}</text>""");
+        svg.Add($"""<text x="{Left}" y="54">{printer.Name}, {Time(bin.Start)} to {(bin.PrintEnd.Date == bin.Start.Date ? bin.PrintEnd.ToString("HH:mm", CultureInfo.InvariantCulture) : Time(bin.PrintEnd))}; dig out {Time(bin.DigStart)}</text>""");
         svg.Add($"""<text class="quiet" x="{Left}" y="74">{(bin.Units.Count == 1 ? "1 unit" : $"{bin.Units.Count} units, together")} {content.UnitKilograms.ToString("0", CultureInfo.InvariantCulture)} kg, {content.Layers} layers{(bin.ShiftedLayers ? ", every other one shifted" : "")}, {content.SpreadKilograms.ToString("0", CultureInfo.InvariantCulture)} kg of mix spread</text>""");
         svg.Add($"""<rect class="bin" x="{Left}" y="{Top}" width="{width}" height="{depth}"/>""");
         foreach (PlannedUnit unit in bin.Units)

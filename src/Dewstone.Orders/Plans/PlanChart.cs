@@ -35,7 +35,7 @@ internal static class PlanChart
         Days(svg, first, last, perDay, bottom, X);
         foreach (TimeWindow shift in calendar.Shifts.Windows.TakeWhile(window => reading.Order!.Shifts is not null && calendar.Time(window.From) < last))
         {
-            svg.Add($"""<rect class="shift" x="{X(calendar.Time(shift.From))}" y="{Top}" width="{X(calendar.Time(shift.To)) - X(calendar.Time(shift.From))}" height="{printers * RowHeight}"/>""");
+            svg.Add($"""<rect class="shift" x="{X(calendar.Time(shift.From))}" y="{Top}" width="{X(calendar.Time(shift.To) < last ? calendar.Time(shift.To) : last) - X(calendar.Time(shift.From))}" height="{printers * RowHeight}"/>""");
         }
 
         for (int printer = 0; printer < printers; printer++)
@@ -103,7 +103,7 @@ internal static class PlanChart
         foreach ((string kind, string word) in (ReadOnlySpan<(string, string)>)[("print", "set up and print"), ("set", "sets; the line: may be dug out"), ("dig", "dug out"), ("shift", "shift")])
         {
             svg.Add($"""<rect class="{kind}" x="{x}" y="{y}" width="22" height="12"/><text x="{x + 28.0}" y="{y + 10.5}">{word}</text>""");
-            x += 28.0 + 7.0 * word.Length + 26.0;
+            x += 28.0 + 5.8 * word.Length + 26.0;
         }
     }
 

@@ -2,19 +2,14 @@ using Dewstone.Jobs.Emission.Report;
 
 namespace Dewstone.Orders.Plans;
 
-/// <summary>Style of the plan's drawings, each a file of its own.</summary>
+/// <summary>Style of the plan's drawings.</summary>
 internal static class PlanStyle
 {
-    /// <summary>The rules, with the inks of the report.</summary>
+    /// <summary>The rules, with those of all drawings.</summary>
     public static string Text { get; } = $$"""
-        {{ReportInks.Rules}}
-        text { font: 12px "Helvetica Neue", Helvetica, Arial, "Liberation Sans", sans-serif; fill: var(--line); }
-        .name { font-size: 20px; font-weight: 600; }
-        .quiet { fill: var(--quiet); }
+        {{DrawingStyle.Text}}
         .small { font-size: 10px; }
         .mark { font-size: 14px; font-weight: 600; }
-        .paper { fill: var(--paper); }
-        .rule { stroke: var(--faint); stroke-width: 1; fill: none; }
         .shift { fill: var(--faint); opacity: 0.35; }
         .print { fill: var(--missing); stroke: var(--paper); stroke-width: 0.3; }
         .set { fill: var(--elsewhere); stroke: var(--quiet); stroke-width: 0.6; }
@@ -22,10 +17,7 @@ internal static class PlanStyle
         .dig { fill: var(--excess); stroke: var(--paper); stroke-width: 0.3; }
         .due { stroke: var(--excess); stroke-width: 2; fill: none; }
         .bin { fill: none; stroke: var(--line); stroke-width: 2.4; }
-        .unit { fill: var(--elsewhere); stroke: var(--line); stroke-width: 1.4; }
         .foot { fill: none; stroke: var(--quiet); stroke-width: 1; stroke-dasharray: 4 3; }
         .needle { fill: var(--water); opacity: 0.55; }
-        .arrow { stroke: var(--line); stroke-width: 1.6; fill: none; }
-        .head { fill: var(--line); }
         """;
 }

@@ -21,6 +21,15 @@ public static class SitePlanDrawing
     private const double LetterWidth = 7.0;
     private const double LineHeight = 18.0;
     private const double MostScale = 60.0;
+    private const double LeastWidth = 640.0;
+    private const double FullHeight = 280.0;
+
+    // Marks stand on a rim of paper, so that rows and cross do not run through them.
+    private const string Style = """
+        .mark { font-size: 11px; paint-order: stroke; stroke: var(--paper); stroke-width: 3px; stroke-linejoin: round; }
+        .anchor { stroke: var(--excess); stroke-width: 2; fill: none; }
+
+        """;
 
     private static readonly double[] Bars = [1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0];
 
@@ -36,13 +45,15 @@ public static class SitePlanDrawing
         Spot[] spots = [.. standing.Select(at => Spot.Of(at, plan.Heading.Degrees))];
         double ahead = spots.Max(spot => spot.Ahead + 0.5 * spot.Length), right = spots.Max(spot => spot.Right + 0.5 * spot.Depth);
         double behind = spots.Min(spot => spot.Ahead - 0.5 * spot.Length), left = spots.Min(spot => spot.Right - 0.5 * spot.Depth);
-        // Wide enough for the marks beside one another and below their units.
-        double scale = Math.Min(MostScale, Math.Max(
-            LetterWidth * (1 + spots.Max(spot => spot.Mark.Length)) / (plan.Spacing.Metres + spots.Min(spot => spot.Length)), LineHeight / plan.Spacing.Metres));
-        double width = Math.Max(640.0, Left + Right + scale * (ahead - behind)), height = Top + Bottom + scale * (right - left);
+        // Wide enough for the marks beside one another and below their units; few units fill the sheet.
+        double forMarks = Math.Max(
+            LetterWidth * (1 + spots.Max(spot => spot.Mark.Length)) / (plan.Spacing.Metres + spots.Min(spot => spot.Length)), LineHeight / plan.Spacing.Metres);
+        double toFill = Math.Min((LeastWidth - Left - Right) / (ahead - behind), FullHeight / (right - left));
+        double scale = Math.Min(MostScale, Math.Max(forMarks, toFill));
+        double width = Math.Max(LeastWidth, Left + Right + scale * (ahead - behind)), height = Top + Bottom + scale * (right - left);
         HtmlWriter svg = new();
         svg.Add($"""<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {width} {height}" width="{width}" height="{height}" role="img" aria-labelledby="title"><title id="title">{order}: plan at sea</title>""");
-        svg.Raw($"<style>{DrawingStyle.Text}</style>\n");
+        svg.Raw($"<style>{DrawingStyle.Text}{Style}</style>\n");
         svg.Add($"""<rect class="paper" width="{width}" height="{height}"/>""");
         svg.Add($"""<text class="name" x="{Left + Beside}" y="30">{order}: plan at sea</text>""");
         svg.Add($"""<text class="quiet" x="{Left + Beside}" y="50">{standing.Count.ToString()} units, clear distance {plan.Spacing.Metres.ToString("0.##")} m, rows and units head {plan.Heading.Degrees.ToString("000.#")}°</text>""");
@@ -53,13 +64,13 @@ public static class SitePlanDrawing
             svg.Add($"""<path class="rule" d="M{Left} {middle}H{Left + scale * (ahead - behind)}"/><text class="quiet" text-anchor="end" x="{Left - 10.0}" y="{middle + 4.0}">row {row.Key}</text>""");
         }
 
+        Cross(svg, Left - scale * behind, Top - scale * left);
         foreach (Spot spot in spots)
         {
             double x = Left + scale * (spot.Ahead - 0.5 * spot.Length - behind), y = Top + scale * (spot.Right - 0.5 * spot.Depth - left);
             svg.Add($"""<rect class="unit" x="{x}" y="{y}" width="{scale * spot.Length}" height="{scale * spot.Depth}"/><text class="mark" text-anchor="middle" x="{x + 0.5 * scale * spot.Length}" y="{y + scale * spot.Depth + 13.0}">{spot.Mark}</text>""");
         }
 
-        Cross(svg, Left - scale * behind, Top - scale * left);
         North(svg, Left, 46.0, plan.Heading.Degrees);
         Scale(svg, Left, height - 24.0, scale);
         svg.Raw("</svg>\n");

@@ -2,9 +2,8 @@ namespace Dewstone.Reading.Quantities;
 
 /// <summary>A kind of quantity with the units it may be written in; the first is the one to suggest.</summary>
 /// <param name="Name">With its article, for messages: <c>a length</c>.</param>
-/// <param name="BaseUnit">What the converted value is counted in.</param>
 /// <param name="Units">Units that will do.</param>
-internal sealed record QuantityKind(string Name, string BaseUnit, params UnitOfMeasure[] Units)
+internal sealed record QuantityKind(string Name, params UnitOfMeasure[] Units)
 {
     /// <summary>The units as a list for messages.</summary>
     public string UnitList => string.Join(", ", Units.Select(unit => unit.Symbol));

@@ -21,7 +21,6 @@ internal static class TransformRows
                 Row("components, joined by faces", solid.Labels6, small ? 0.021 : 0.18);
                 Row("iso-surface", solid.Surface, small ? 0.085 : 0.34);
                 Row("local thickness, all radii", solid.Thickness, small ? 9.6 : 82.0);
-                Row("opening by a ball, 8 cells", solid.Opening, small ? 0.81 : 12.6);
                 Row("percolating width", () => solid.WidestWay(), null);
 
                 void Row(string name, Func<object?> work, double? figureSeconds)

@@ -211,16 +211,4 @@ public sealed class ReefShapeTests
         Assert.Equal(0.1, shape.OpeningDistance(ball, new Point3(0.2, 0.15, 0.4)), 1e-12);
         Assert.Equal(3, shape.Named.Count(o => o.Tunnel >= 0));
     }
-
-    [Fact]
-    public void Block_of_points_has_the_distances_of_its_points()
-    {
-        ReefShape shape = Shape(Mixed);
-        Point3[] points = [.. Enumerable.Range(0, 50).Select(i => At((uint)i, Mixed.OuterBox))];
-        double[] distances = new double[50];
-        shape.SignedDistances(points, distances);
-
-        Assert.Equal(points.Select(shape.SignedDistance), distances);
-        Assert.Throws<ArgumentException>(() => shape.SignedDistances(points, new double[3]));
-    }
 }

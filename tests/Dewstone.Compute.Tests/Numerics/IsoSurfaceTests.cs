@@ -1,5 +1,6 @@
 using Dewstone.Compute.Numerics;
 using Dewstone.Model.Results;
+using Dewstone.Tests;
 
 namespace Dewstone.Compute.Tests.Numerics;
 
@@ -147,7 +148,7 @@ public sealed class IsoSurfaceTests
         int faces = mesh.Triangles.Length / 3;
         int chi = mesh.Positions.Length / 3 - 3 * faces / 2 + faces;
         byte[] cells = RandomSolids.Cells(field);
-        Assert.Equal(2 * (EulerNumber.Of(cells, shape, Connectivity.Faces, One) + CubesEmptyAtTwoEnds(cells, shape)), chi);
+        Assert.Equal(2 * (EulerNumber.Of(cells, shape, Connectivity.Faces) + CubesEmptyAtTwoEnds(cells, shape)), chi);
     }
 
     private static int CubesEmptyAtTwoEnds(byte[] cells, GridShape shape)

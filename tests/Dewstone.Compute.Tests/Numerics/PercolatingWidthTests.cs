@@ -1,13 +1,10 @@
 using CsCheck;
 using Dewstone.Compute.Numerics;
-using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Tests.Numerics;
 
 public sealed class PercolatingWidthTests
 {
-    private static readonly Parallelism One = new(1);
-
     [Theory]
     [InlineData(1, 1.0)]
     [InlineData(5, 5.0)]
@@ -143,6 +140,6 @@ public sealed class PercolatingWidthTests
             regions[i] = PercolatingWidth.To;
         }
 
-        return PercolatingWidth.Between(cells, shape, size, Phase.Empty, regions, steps, One);
+        return PercolatingWidth.Between(Solids.Clearances(cells, shape, size, Phase.Empty), shape, regions, steps);
     }
 }

@@ -1,4 +1,5 @@
 using Dewstone.Compute.Numerics;
+using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Tests.Numerics;
 
@@ -39,6 +40,16 @@ internal static class Solids
         }
 
         return field;
+    }
+
+    /// <summary>
+    /// Clearances of cells: the wall's surface lies half the longer edge before the centre of the nearest wall cell. Along the axes a channel of an odd number
+    /// of cells so has its exact width, of an even number one cell too little.
+    /// </summary>
+    public static float[] Clearances(byte[] cells, GridShape shape, CellSize size, Phase through)
+    {
+        float[] squared = DistanceTransform.Squared(cells, shape, size, through == Phase.Empty ? Phase.Set : Phase.Empty, OutsideCells.Ignored, new Parallelism(1));
+        return Array.ConvertAll(squared, distance => MathF.Sqrt(distance) - (float)size.HalfLongerEdge);
     }
 
     /// <summary>Menger sponge of a level, 3^level cells a side.</summary>

@@ -21,14 +21,6 @@ public sealed class ThreadCountTests
         [.. Components.Label(cells, shape, Phase.Set, Connectivity.Faces, threads).Labels.Select(value => (double)value)]);
 
     [Fact]
-    public void Euler_numbers_do_not_depend_on_threads() => Check((_, cells, shape, threads) =>
-        [EulerNumber.Of(cells, shape, Connectivity.Faces, threads), EulerNumber.Of(cells, shape, Connectivity.FacesEdgesCorners, threads)]);
-
-    [Fact]
-    public void Openings_do_not_depend_on_threads() => Check((_, cells, shape, threads) =>
-        [.. BallOpening.Open(cells, shape, new CellSize(1.0, 1.1), 2.3, OutsideCells.Empty, threads).Select(value => (double)value)]);
-
-    [Fact]
     public void Surfaces_do_not_depend_on_threads() => Check((field, _, shape, threads) =>
     {
         SurfaceMesh mesh = IsoSurface.At(field, shape, new CellSize(1.0, 1.1), 0.05f, threads);
@@ -40,16 +32,6 @@ public sealed class ThreadCountTests
     {
         SurfaceMesh mesh = SurfaceDecimator.ToAtMost(IsoSurface.At(field, shape, CellSize.Unit, 0.05f, threads), 2000, threads);
         return [mesh.Area, mesh.Volume, .. mesh.Positions.Select(value => (double)value), .. mesh.Triangles.Select(value => (double)value)];
-    });
-
-    [Fact]
-    public void Widest_ways_do_not_depend_on_threads() => Check((_, cells, shape, threads) =>
-    {
-        byte[] regions = Solids.Make(shape, (_, _, z) => z == 0);
-        regions.AsSpan(regions.Length - shape.Plane).Fill(PercolatingWidth.To);
-        Passage? passage = PercolatingWidth.Between(
-            cells, shape, CellSize.Unit, Phase.Set, regions, Connectivity.FacesEdgesCorners, threads);
-        return [passage!.Value.Width, passage.Value.NarrowestCell];
     });
 
     private static void Check(Func<float[], byte[], GridShape, Parallelism, double[]> run)

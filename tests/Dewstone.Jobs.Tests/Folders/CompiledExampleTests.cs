@@ -12,6 +12,7 @@ using Dewstone.Jobs.Tests.Emission.Surfaces;
 using Dewstone.Model.Results;
 using Dewstone.Reading;
 using Dewstone.Reading.Job;
+using Dewstone.Tests;
 
 namespace Dewstone.Jobs.Tests.Folders;
 
@@ -96,7 +97,7 @@ public sealed class CompiledExampleTests : IDisposable
 
         // A surface has twice the Euler number of the solid it bounds (pieces - tunnels + hollows). Two loose cells across a cube of eight are kept
         // apart by the surface, but hang together, as a tunnel, when only set cells need a common face.
-        long cells = EulerNumber.Of(job.Moisture.Hardened, shape, Connectivity.Faces, new Parallelism(2)) + LonePairsAcrossCubes(job.Moisture.Hardened, shape);
+        long cells = EulerNumber.Of(job.Moisture.Hardened, shape, Connectivity.Faces) + LonePairsAcrossCubes(job.Moisture.Hardened, shape);
         Assert.Equal(2 * cells, predicted.Euler);
         Assert.Equal(1.0, target.CubicMetres / job.Target.CubicMetres, 0.005);
 

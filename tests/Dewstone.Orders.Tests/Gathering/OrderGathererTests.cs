@@ -36,6 +36,27 @@ public sealed class OrderGathererTests
         Assert.Contains("href=\"bins/yard-004.job/report.html\"", overview, StringComparison.Ordinal);
     }
 
+    // Each bin is dug out 60 h after its print; units that may be lifted at 6.25 d need 150 h, of 2.5 d exactly 60 h.
+    [Theory]
+    [InlineData("6.25", "2.5", "3 of 4 bins", "yard-002")]
+    [InlineData("6.25", "6.25", "all bins", "yard-001")]
+    [InlineData("2.5", "2.5", null, null)]
+    public void Overview_says_when_bins_are_dug_out_before_their_units_can_be_lifted(string days, string ofTheFirst, string? bins, string? first)
+    {
+        using SampleFolder sample = new();
+        foreach (string file in Directory.EnumerateFiles(sample.In("units")))
+        {
+            string text = File.ReadAllText(file), own = text.Contains("\"yard-001\"", StringComparison.Ordinal) ? ofTheFirst : days;
+            File.WriteAllText(file, text.Replace("\"lift_days\": 6.25", $"\"lift_days\": {own}", StringComparison.Ordinal));
+        }
+
+        Gather(sample);
+
+        string overview = Encoding.UTF8.GetString(sample.Files()["overview.html"]);
+        Assert.Equal(bins is not null, overview.Contains(">set_before_dig: 150 h</code>", StringComparison.Ordinal));
+        Assert.Equal(bins is not null, overview.Contains($"The plan digs out {bins} before all their units are strong enough to be lifted, first <span class=\"whole\">{first}</span>:", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Labels_of_all_bins_stand_on_one_page_in_the_order_of_the_plan()
     {

@@ -32,7 +32,7 @@ internal static class HangDrawing
                 html.Add($"""<path class="sling" d="M{hook} {top - rise}L{Left + x * scale} {top}{(from.Z == 0.0 ? $"V{top + tall:0.##}" : "")}" />""");
             }
 
-            html.Add($"""<text x="{Left + from.X * scale + 4.0}" y="{plan + depth - from.Y * scale + (from.Y == to.Y ? -5.0 : -8.0)}">{(from.X == to.X ? $"x {ReportFigures.Millimetres(from.X)}" : $"y {ReportFigures.Millimetres(from.Y)}")}</text>""");
+            Name(html, from, to, box, Left + from.X * scale, plan + depth - from.Y * scale);
         }
 
         if (lifting.Hang is not null)
@@ -44,6 +44,13 @@ internal static class HangDrawing
         Cross(html, Left + centre.X * scale, top + tall - centre.Z * scale);
         Cross(html, Left + centre.X * scale, plan + depth - centre.Y * scale);
         html.Add($"</svg><figcaption>Straps or inserts (thick), centre of gravity (cross). Millimetres of the unit.</figcaption></figure>");
+    }
+
+    // Beside the line or stroke, on the side where the unit is wider, so that no name crosses its edge.
+    private static void Name(HtmlWriter html, Point3 from, Point3 to, Size3 box, double x, double y)
+    {
+        bool isAcross = from.X == to.X, isEast = isAcross && from.X > 0.5 * box.X, isNorth = !isAcross && from.Y > 0.5 * box.Y;
+        html.Add($"""<text text-anchor="{(isEast ? "end" : "start")}" x="{x + (isEast ? -5.0 : 5.0)}" y="{y + (isNorth ? 14.0 : isAcross ? -8.0 : -5.0)}">{(isAcross ? $"x {ReportFigures.Millimetres(from.X)}" : $"y {ReportFigures.Millimetres(from.Y)}")}</text>""");
     }
 
     private static void Cross(HtmlWriter html, double x, double y) =>

@@ -48,7 +48,7 @@ internal static class PlatesSection
         }
 
         html.Add($"</div>");
-        html.Add($"""<figcaption>Plan at the needles' tips, seen from above, and two sections of the same solid. A click in the plan moves the sections, a click in a section, or on one of the small plans of all layers, goes to that layer; arrow keys turn the pages. {(job.Held ? "The job is held: no doses are shown." : "")}</figcaption>""");
+        html.Add($"""<figcaption>Plan at the needles' tips, seen from above, and two sections of the same solid. <span class="turn">A click in the plan moves the sections, a click in a section, or on one of the small plans of all layers, goes to that layer; arrow keys turn the pages. </span>{(job.Held ? "The job is held: no doses are shown." : "")}</figcaption>""");
         html.Add($"""<noscript><p>The plates need a script; the folder layers/ holds the same as pictures.</p></noscript></figure>""");
         PackedBytes.Write(html, "plate-field", field.Packed);
         if (!job.Held)

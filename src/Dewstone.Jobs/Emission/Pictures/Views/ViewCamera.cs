@@ -55,9 +55,6 @@ internal sealed class ViewCamera
     /// <summary>To the right in the picture, length 1.</summary>
     public Vector3 Right => right;
 
-    /// <summary>Down in the picture, length 1.</summary>
-    public Vector3 Down => down;
-
     /// <summary>Scale, pixels a cell.</summary>
     public float PixelsPerCell { get; }
 
