@@ -103,10 +103,18 @@ public static class YardFindings
         "Look at the sheets of those below, lash each level, or set transport.stack to 1.",
         "transport: {payload: 20 t, deck: 4 places, stack: 2}", "common practice, no source");
 
+    /// <summary>The plan digs out before units may be lifted.</summary>
+    public static FindingKind DugTooEarly { get; } = new(
+        "DW7063", Severity.Warning, "Dug out before it may be lifted",
+        "Some bin is planned to be dug out sooner after its last layer than the strength of its units, as compiled, allows them to be lifted.",
+        "The plan is made before the units are: it knows one water/cement for all cells of a unit, and a wetter place hardens more slowly. A unit lifted too early cracks, or comes off its inserts.",
+        "Leave the bin in its mix until the age on its sheet, or set bins.set_before_dig to the time named and plan again. Break cubes of the same bed first; a licensed engineer decides.",
+        "bins: {count: 6, change: 15 min, curing_places: 6, handling: 3500 kg, set_before_dig: 36 h}", "common practice, no source");
+
     /// <summary>All of them, by code.</summary>
     public static IReadOnlyList<FindingKind> All { get; } =
     [
         NotComplete, ResultChanged, OtherOrder, HasFailed, NotPlannedAtSea, TooNear, WaterBelow, SitesDiffer, SiteUnknown, TooHeavyToCarry, AnchorUnsuited,
-        RowsUnused, StackedOnDeck,
+        RowsUnused, StackedOnDeck, DugTooEarly,
     ];
 }

@@ -29,7 +29,10 @@ public sealed record GatheredOrder
     /// <summary>Trips of the barge; null when the order names no transport.</summary>
     public required BargeLoads? Loads { get; init; }
 
-    /// <summary>Findings about sea and transport.</summary>
+    /// <summary>Bins that are dug out too early; null when there are none.</summary>
+    public required EarlyDigs? EarlyDigs { get; init; }
+
+    /// <summary>Findings about dig-out, sea and transport.</summary>
     public required IReadOnlyList<Diagnostic> Findings { get; init; }
 
     /// <summary>Version of the tool.</summary>
@@ -47,7 +50,8 @@ public sealed record GatheredOrder
     {
         ArgumentNullException.ThrowIfNull(order);
         ArgumentNullException.ThrowIfNull(contents);
-        List<Diagnostic> findings = [];
+        EarlyDigs? early = EarlyDigs.Of(contents.Bins, contents.Units);
+        List<Diagnostic> findings = early is null ? [] : [early.Finding(contents.Bins.Count)];
         SeaUnit[] units = [.. contents.Units.Select(unit => unit.AtSea)];
         IReadOnlyList<StandingUnit> standing = Stand(order.SitePlan, units, findings);
         return new GatheredOrder
@@ -59,6 +63,7 @@ public sealed record GatheredOrder
             Nights = PrintNight.Of(contents.Bins, order.Shifts),
             Standing = standing,
             Loads = Load(order.Transport, units, findings),
+            EarlyDigs = early,
             Findings = findings,
             ToolVersion = toolVersion,
         };

@@ -32,15 +32,11 @@ internal static class OverviewHead
         html.Add($"""<p>{Counted(order.Units.Count, "unit", "units")} in {Counted(order.Bins.Count, "bin", "bins")} over {Counted(order.Nights.Count, "night", "nights")}; the last is dug out on <span class="whole">{$"{last:yyyy-MM-dd}"}</span>, {due} on <span class="whole">{$"{order.Order.Due:yyyy-MM-dd}"}</span>. Every unit passed the checks of its design, every file has the hash it was written with.</p>""");
     }
 
-    // The plan knows one water/cement for all cells of a unit; compiled, it may take longer to be strong enough for the hook.
     private static void TooEarly(HtmlWriter html, GatheredOrder order)
     {
-        Dictionary<string, double> ages = order.Units.ToDictionary(unit => unit.Ordered.Mark, unit => unit.Record.Figures!.LiftDays ?? 0.0, StringComparer.Ordinal);
-        double Needed(GatheredBin bin) => bin.Planned.Units.Max(unit => ages[unit.Mark]);
-        GatheredBin[] early = [.. order.Bins.Where(bin => (bin.Planned.DigStart - bin.Planned.PrintEnd).TotalDays < Needed(bin))];
-        if (early.Length > 0)
+        if (order.EarlyDigs is { } early)
         {
-            html.Add($"""<p><strong>The plan digs out {(early.Length == order.Bins.Count ? "all bins" : $"{early.Length} of {order.Bins.Count} bins")} before all their units are strong enough to be lifted, first <span class="whole">{early[0].Planned.Name}</span>:</strong> as compiled they take longer than it was planned with. Leave them in the mix until then, or plan again with <code class="whole">set_before_dig: {(int)Math.Ceiling(24.0 * early.Max(Needed))} h</code> under <code>bins</code> in the order.</p>""");
+            html.Add($"""<p><strong>The plan digs out {early.Which(order.Bins.Count)} before all their units are strong enough to be lifted, first <span class="whole">{early.Bins[0]}</span>:</strong> as compiled they take longer than it was planned with. Leave them in the mix until then, or plan again with <code class="whole">set_before_dig: {early.Hours} h</code> under <code>bins</code> in the order.</p>""");
         }
     }
 

@@ -99,7 +99,7 @@ internal static partial class TextMutation
     private static string Long(Dice dice, string text) => Replaced(dice, text, Tokens(), old => Many(dice.OnceIn(2) ? old : "9", dice.Of([90, 300, 5000])));
 
     // A packed field is one word of a hundred thousand letters: five thousand of it would be a gigabyte of the test's own.
-    private static string Many(string part, int times) => new StringBuilder().Insert(0, part, Math.Min(times, MostLetters / part.Length + 1)).ToString();
+    private static string Many(string part, int times) => new StringBuilder().Insert(0, part, Math.Min(times, MostLetters / Math.Max(1, part.Length) + 1)).ToString();
 
     private static string Lines(string text, Action<List<string>> change)
     {

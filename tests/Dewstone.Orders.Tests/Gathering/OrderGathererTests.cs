@@ -47,11 +47,12 @@ public sealed class OrderGathererTests
         foreach (string file in Directory.EnumerateFiles(sample.In("units")))
         {
             string text = File.ReadAllText(file), own = text.Contains("\"yard-001\"", StringComparison.Ordinal) ? ofTheFirst : days;
-            File.WriteAllText(file, text.Replace("\"lift_days\": 6.25", $"\"lift_days\": {own}", StringComparison.Ordinal));
+            File.WriteAllText(file, text.Replace("\"lift_days\": 2.5", $"\"lift_days\": {own}", StringComparison.Ordinal));
         }
 
-        Gather(sample);
+        IReadOnlyList<Diagnostic> findings = Gather(sample).Findings;
 
+        Assert.Equal(bins is not null, findings.Any(finding => finding.Code == "DW7063" && finding.Message.StartsWith($"the plan digs out {bins} before ", StringComparison.Ordinal) && finding.Message.EndsWith($" first {first}", StringComparison.Ordinal)));
         string overview = Encoding.UTF8.GetString(sample.Files()["overview.html"]);
         Assert.Equal(bins is not null, overview.Contains(">set_before_dig: 150 h</code>", StringComparison.Ordinal));
         Assert.Equal(bins is not null, overview.Contains($"The plan digs out {bins} before all their units are strong enough to be lifted, first <span class=\"whole\">{first}</span>:", StringComparison.Ordinal));

@@ -86,7 +86,7 @@ internal sealed class SampleFolder : IDisposable
             SubmergedKilograms = unit.Line == 0 ? 300.0 : 30.0,
             StrengthPascals = 12e6,
             DigOutDays = 2.5,
-            LiftDays = 6.25,
+            LiftDays = 2.5,
         },
         Requirements = [],
         Findings = [],
