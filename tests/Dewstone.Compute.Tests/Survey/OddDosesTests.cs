@@ -46,14 +46,14 @@ public sealed class OddDosesTests
 
     // The window begins at needle 2,2 of station 1 and ends at needle 2,4 of station 2.
     [Theory]
-    [InlineData(1, 1, 3)]
-    [InlineData(1, 2, 1)]
-    [InlineData(2, 3, 3)]
-    [InlineData(2, 2, 5)]
-    public void Water_beyond_the_window_is_told_on_every_side(int station, int column, int row)
+    [InlineData(1, 1, 3, 16)]
+    [InlineData(1, 2, 1, 14)]
+    [InlineData(2, 3, 3, 24)]
+    [InlineData(2, 2, 5, 26)]
+    public void Water_beyond_the_window_is_told_on_every_side(int station, int column, int row, int line)
     {
-        HeadPlace beyond = new(1, station, column, row);
-        Assert.Equal([$"DW3074:2 layer 1, station {station}, needle {column},{row}: 0.5 mL delivered, 0.0 mL planned"], Job.Told(Job.Log(p => p == beyond ? 50 : Job.Planned(p))));
+        HeadPlace beyond = new(3, station, column, row);
+        Assert.Equal([$"DW3074:{line} layer 3, station {station}, needle {column},{row}: 0.5 mL delivered, 0.0 mL planned"], Job.Told(Job.Log(p => p == beyond ? 50 : Job.Planned(p))));
     }
 
     // In a shifted layer (every other one from the unit's second, here layer 3) the last column and row of a window that reaches the walls are left out: such a place has no dose to compare.
