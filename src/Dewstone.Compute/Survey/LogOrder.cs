@@ -7,7 +7,7 @@ namespace Dewstone.Compute.Survey;
 /// <summary>Stations watered out of their order, and a clock that goes back.</summary>
 /// <remarks>
 /// Where from one row to the next only the time goes back, it is the clock; where both time and place in the sequence do, the log is merely not sorted. With times that
-/// can be used it is they that tell what came first, else the log's own order. Second rows of a position are passed over: they are repeats.
+/// can be used it is they that tell what came first, else the order of a log that is sorted. Second rows of a position are passed over: they are repeats.
 /// </remarks>
 internal static class LogOrder
 {
@@ -17,25 +17,20 @@ internal static class LogOrder
     public static IReadOnlyList<Diagnostic> Check(RunLogBook book)
     {
         LoggedDose[] rows = [.. book.Question.Rows.DistinctBy(Place)];
-        Diagnostic? clock = Clock(book, rows);
-        book.HasTimes &= clock is null;
-        IReadOnlyList<Diagnostic> late = Late(book, book.HasTimes ? rows.OrderBy(row => row.StartedSeconds) : rows);
-        return clock is null ? late : [.. late, clock];
-    }
-
-    private static Diagnostic? Clock(RunLogBook book, LoggedDose[] rows)
-    {
-        int[] back = [.. Enumerable.Range(1, Math.Max(0, rows.Length - 1)).Where(i => IsTimeBack(rows[i - 1], rows[i]) && Place(rows[i]).Block.CompareTo(Place(rows[i - 1]).Block) >= 0)];
-        if (back.Length == 0)
+        int[] back = [.. Enumerable.Range(1, Math.Max(0, rows.Length - 1)).Where(i => rows[i].StartedSeconds < rows[i - 1].StartedSeconds)];
+        int[] ofClock = [.. back.Where(i => Place(rows[i]).Block.CompareTo(Place(rows[i - 1]).Block) >= 0)];
+        if (ofClock.Length == 0)
         {
-            return null;
+            return Late(book, book.HasTimes ? rows.OrderBy(row => row.StartedSeconds) : rows);
         }
 
-        (LoggedDose before, LoggedDose row) = (rows[back[0] - 1], rows[back[0]]);
-        string times = back.Length == 1 ? "" : $"; the clock goes back {back.Length} times";
-        return SurveyFindings.ClockBack.At(
+        book.HasTimes = false;
+        (LoggedDose before, LoggedDose row) = (rows[ofClock[0] - 1], rows[ofClock[0]]);
+        string times = ofClock.Length == 1 ? "" : $"; the clock goes back {ofClock.Length} times";
+        Diagnostic clock = SurveyFindings.ClockBack.At(
             string.Create(CultureInfo.InvariantCulture, $"{RunLogBook.Say(Place(row))} is logged as started {before.StartedSeconds - row.StartedSeconds:0.#} s before the row above it{times}"),
             "find out when the clock was set; the times planned are used", location: book.At(row.Line));
+        return back.Length > ofClock.Length ? [clock] : [.. Late(book, rows), clock];
     }
 
     private static List<Diagnostic> Late(RunLogBook book, IEnumerable<LoggedDose> rows)
@@ -43,12 +38,10 @@ internal static class LogOrder
         List<Diagnostic> found = [];
         HashSet<(int Layer, int Station)> late = [];
         (int Layer, int Station) farthest = default;
-        LoggedDose? before = null;
         foreach (LoggedDose row in rows)
         {
             (int Layer, int Station) block = Place(row).Block;
-            bool isLate = block.CompareTo(farthest) < 0 && !(before is { } last && IsTimeBack(last, row));
-            if (isLate && !book.RunTwice.Contains(block) && late.Add(block))
+            if (block.CompareTo(farthest) < 0 && !book.RunTwice.Contains(block) && late.Add(block))
             {
                 found.Add(SurveyFindings.OutOfOrder.At(
                     $"layer {row.Layer}, station {row.Station} was watered after layer {farthest.Layer}, station {farthest.Station}",
@@ -56,13 +49,10 @@ internal static class LogOrder
             }
 
             farthest = block.CompareTo(farthest) > 0 ? block : farthest;
-            before = row;
         }
 
         return found;
     }
-
-    private static bool IsTimeBack(LoggedDose before, LoggedDose row) => row.StartedSeconds < before.StartedSeconds;
 
     private static HeadPlace Place(LoggedDose row) => new(row.Layer, row.Station, row.Column, row.Row);
 }

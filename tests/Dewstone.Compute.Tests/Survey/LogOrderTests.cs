@@ -57,6 +57,17 @@ public sealed class LogOrderTests
         ["DW3076:28 layer 4, station 1, needle 2,3 is logged as started 5 s before the row above it"],
         Job.Told(Job.Log().Select(r => Later(r, r.Layer > 4 || (r.Layer == 4 && (r.Station > 1 || r.Row > 2)) ? -5.0 : 0.0))));
 
+    // In a log that is not sorted and whose clock goes back at each of its nine needles nobody can tell what came first.
+    [Fact]
+    public void Without_order_and_clock_nothing_is_told_of_the_order() => Assert.Equal(
+        ["DW3076:4 layer 4, station 2, needle 1,2 is logged as started 50 s before the row above it; the clock goes back 9 times"],
+        Job.Told(Job.Log().Select(r => Later(r, r.Layer >= 4 ? -150.0 : 0.0)).OrderBy(r => (r.Column, r.Row))));
+
+    // A single dose again after all others, in a log without times: it is given twice, its station is not late.
+    [Fact]
+    public void Repeated_row_is_not_late() => Assert.Equal(
+        ["DW3072"], Job.Told([.. Job.Log().Select(r => r with { StartedSeconds = null }), Job.Log()[14] with { StartedSeconds = null }]).Select(t => t[..6]));
+
     // Half of station 1 was run, then station 2, then all of station 1: what came late there is a part of the second run.
     [Fact]
     public void Station_that_was_run_twice_is_not_told_as_late()

@@ -99,7 +99,7 @@ public sealed class OddDosesTests
     // Twenty needles are told, the least faults are counted. Seven rows of three needles, each with one short dose in layer 3, the later the shorter.
     [Theory]
     [InlineData(20, "")]
-    [InlineData(21, "1 more needles likewise, 1 doses")]
+    [InlineData(21, "DW3070:30 1 more needles likewise, 1 doses")]
     public void Needles_are_told_up_to_twenty(int needles, string more)
     {
         SmallLog job = new() { NeedleRows = 7 };

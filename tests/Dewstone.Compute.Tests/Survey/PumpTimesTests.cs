@@ -26,8 +26,8 @@ public sealed class PumpTimesTests
     {
         SmallLog job = new();
         Assert.Empty(job.Told(Timed(job, r => r.Layer == 3 ? 5.0 : r.PumpSeconds)));
-        Assert.Equal(["DW3079"], job.Told(Timed(job, r => r.Layer == 3 ? 5.0 : null)).Select(t => t[..6]));
-        Assert.Equal(["DW3079"], job.Told(Timed(job, r => r.Layer == 3 ? 5.0 : 0.0)).Select(t => t[..6]));
+        Assert.Equal(["DW3079:5 needle 3,3 ran at 2.00 mL/s, 4.00 mL/s is its flow"], job.Told(Timed(job, r => r.Layer == 3 ? 5.0 : null)));
+        Assert.Equal(["DW3079:5 needle 3,3 ran at 2.00 mL/s, 4.00 mL/s is its flow"], job.Told(Timed(job, r => r.Layer == 3 ? 5.0 : 0.0)));
         Assert.Empty(job.Told(Timed(job, r => null)));
         IEnumerable<LoggedDose> failed = job.Log(p => p == One, 0).Select(r => SmallLog.Place(r) == One ? r with { PumpSeconds = 5.0 } : r);
         Assert.Equal(["DW3069"], job.Told(failed).Select(t => t[..6]));
@@ -67,6 +67,9 @@ public sealed class PumpTimesTests
         SmallLog job = new();
         IReadOnlyList<LoggedDose> marked = [.. job.Log().Select(r => r is { Column: 3, Row: 3, Layer: >= 3 } ? r with { State = RunState.Fault } : r)];
         Assert.Equal(["DW3080:17 needle 3,3: 3 doses marked faulty with the volume as planned, first in layer 3, station 1"], job.Told(marked));
+
+        // A needle that drifts by 8 % a layer, its first dose still as planned.
+        Assert.Equal(["DW3067"], job.Told(job.Log(p => p.Needle == (3, 3) && job.Planned(p) > 0 ? 1160 - 80 * p.Layer : job.Planned(p)).Select(r => r is { Layer: 2, Column: 3, Row: 3 } ? r with { State = RunState.Fault } : r)).Select(t => t[..6]));
         Assert.Equal(["DW3065"], job.Told(marked.Select(r => r.State == RunState.Fault ? r with { CentiMillilitres = 0 } : r)).Select(t => t[..6]));
     }
 

@@ -63,6 +63,10 @@ public sealed class RunTimesTests
         DoseSchedule times = Job.Check(Job.Log().Select(r => Later(r, r is { Layer: 4, Station: 1 } ? -85.0 : 0.0)).OrderBy(r => r.StartedSeconds)).Schedule!;
         Assert.Equal(230.0, times.LayerSpreadSeconds[3]);
         Assert.Equal((230.0, 330.0), (Start(times, 4, 1), Start(times, 4, 2)));
+
+        // The last dose counts, not the last station: here layer 3 ends with its first.
+        times = Job.Check(Job.Log().Select(r => Later(r, r is { Layer: 4, Station: 1 } ? -85.0 : r.Layer == 3 ? 60.0 - 40.0 * r.Station : 0.0)).OrderBy(r => r.StartedSeconds)).Schedule!;
+        Assert.Equal((230.0, 210.0, 230.0), (Start(times, 3, 1), Start(times, 3, 2), times.LayerSpreadSeconds[3]));
     }
 
     // Layer 3 was run after layer 4: by its place it lies below, so it lay spread 10 s before its first dose, at 300 s, and layer 4 no earlier than its last, at 330 s.
@@ -78,6 +82,14 @@ public sealed class RunTimesTests
     [Fact]
     public void Layer_without_water_lies_spread_with_the_last_dose_below() =>
         Assert.Equal([0.0, 100.0, 200.0, 230.0, 400.0], Job.Check(Job.Log().Where(r => r.Layer != 4)).Schedule!.LayerSpreadSeconds);
+
+    // Above a layer without doses, one without: both lie spread from the start.
+    [Fact]
+    public void Layers_without_doses_lie_spread_with_the_lowest()
+    {
+        SmallLog job = new() { Doses = p => p.Layer > 2 ? 1000 : 0 };
+        Assert.Equal([0.0, 0.0, 200.0, 300.0, 400.0], job.Check(job.Log()).Schedule!.LayerSpreadSeconds);
+    }
 
     [Fact]
     public void Layer_of_unplanned_water_lies_spread_with_its_first_dose()

@@ -55,5 +55,12 @@ public sealed class StuckNeedlesTests
     }
 
     private static SmallLog Boards(string first, string second, string third) =>
-        new() { Needles = [SmallLog.Needle(3, 2, first), SmallLog.Needle(3, 3, second), SmallLog.Needle(3, 4, third), SmallLog.Needle(2, 2, "B9")] };
+        new()
+        {
+            Needles =
+            [
+                SmallLog.Needle(3, 2, first), SmallLog.Needle(3, 3, second), SmallLog.Needle(3, 4, third),
+                .. Enumerable.Range(0, 6).Select(n => SmallLog.Needle(1 + n % 2, 2 + n / 2, "B9")),
+            ],
+        };
 }

@@ -61,6 +61,15 @@ public sealed class WrongTablesTests
         Assert.Equal(["DW3062:11 layer 3: stations 1 and 2 were swapped; as planned the doses are 66.7 % off, swapped 0 %", "DW3071:17", "DW3071:18", "DW3071:19"], told.Select((t, i) => i == 0 ? t : t[..9]));
     }
 
+    // The same where the later station is the one both would be swapped with.
+    [Fact]
+    public void Later_station_is_swapped_once()
+    {
+        SmallLog job = new() { Stations = 3, Doses = p => p.Layer > 1 && p.Column == 2 ? (p.Station == 3 ? 2000 : 1000) : 0 };
+        IReadOnlyList<string> told = job.Told(Third(job, p => 3000 - job.Planned(p)));
+        Assert.Equal(["DW3062:11 layer 3: stations 1 and 3 were swapped; as planned the doses are 66.7 % off, swapped 0 %", "DW3071:14", "DW3071:15", "DW3071:16"], told.Select((t, i) => i == 0 ? t : t[..9]));
+    }
+
     // Layers of 10 mL but for layer 4.
     [Theory]
     [InlineData(1099, false, "")]
@@ -107,6 +116,24 @@ public sealed class WrongTablesTests
         IReadOnlyList<LoggedDose> log = Third(job, p => p.Station == 1 ? 2000 : 1000);
         Assert.DoesNotContain(job.Told([.. log.Where(r => r.Layer < 4), .. log.Where(r => r is { Layer: 3, Station: 2 }), .. log.Where(r => r.Layer > 3)]), t => t.StartsWith("DW3063", StringComparison.Ordinal));
         Assert.Equal(["DW3064", "DW3064"], job.Told(job.Log(p => p.Layer == 3, 0)).Select(t => t[..6]));
+    }
+
+    // Layer 1 was to get nothing and got a little; that layer 3 got nothing does not make it layer 1.
+    [Fact]
+    public void Layer_without_water_did_not_get_the_doses_of_an_empty_one()
+    {
+        SmallLog job = new();
+        Assert.Equal(["DW3064", "DW3064", "DW3073"], job.Told(job.Log(p => p.Block == (1, 1) && p.Needle == (2, 2) ? 100 : p.Layer == 3 ? 0 : job.Planned(p))).Select(t => t[..6]));
+    }
+
+    // The print stopped after layer 3, which got what layer 5 was to get.
+    [Fact]
+    public void Layer_not_reached_may_be_the_other()
+    {
+        SmallLog job = new() { Doses = p => p.Layer switch { 1 => 0, 5 => 2000, _ => 1000 } };
+        Assert.Equal(
+            ["DW3060:25 the print stopped after layer 3: 6 of the 6 doses there were given, and 24 of 48 doses are left", "DW3063:14 layer 3 got the doses of layer 5: as planned they are 100 % off, as layer 5 0 %"],
+            job.Told(Third(job, _ => 2000).Where(r => r.Layer <= 3)));
     }
 
     private static SmallLog Stations(int first, int second) => new() { Doses = p => p.Layer > 1 && p.Column == 2 ? (p.Station == 1 ? first : second) : 0 };
