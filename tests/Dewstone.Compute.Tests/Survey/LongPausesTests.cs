@@ -1,4 +1,3 @@
-using Dewstone.Compute.Survey;
 using Dewstone.Model.Results;
 
 namespace Dewstone.Compute.Tests.Survey;

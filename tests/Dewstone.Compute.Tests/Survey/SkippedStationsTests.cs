@@ -1,5 +1,3 @@
-using Dewstone.Compute.Survey;
-
 namespace Dewstone.Compute.Tests.Survey;
 
 public sealed class SkippedStationsTests

@@ -1,5 +1,3 @@
-using Dewstone.Compute.Survey;
-
 namespace Dewstone.Compute.Tests.Survey;
 
 /// <summary>Needles that deliver nothing more in two layers at least. Needles 3,2 to 3,4 stand over the window at station 1 only, needles 2,2 to 2,4 at both.</summary>
