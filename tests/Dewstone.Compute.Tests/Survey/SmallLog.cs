@@ -113,7 +113,8 @@ internal sealed class SmallLog
                     Head = printer.Head with { Columns = Across },
                     Needle = printer.Needle with { Repeatability = Repeatability, Drift = Drift },
                 },
-                needles: new NeedleTable { Needles = Needles }) with { Stop = Stop },
+                needles: new NeedleTable { Needles = Needles }) with
+            { Stop = Stop },
             Placement = new UnitPlacement { QuarterTurns = 0, Corner = new Point3(0.05, 0.05, 0.05), UnitBox = new Size3(0.2, 0.15, 0.2) },
             Planned = planned,
             Schedule = schedule,
