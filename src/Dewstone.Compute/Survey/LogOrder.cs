@@ -6,8 +6,8 @@ namespace Dewstone.Compute.Survey;
 
 /// <summary>Stations watered out of their order, and a clock that goes back.</summary>
 /// <remarks>
-/// Rows are compared with the one before. Where only the time goes back, it is the clock; where only the place in the sequence goes back, the machine worked
-/// out of order; where both do, the log is merely not sorted. Second rows of a position are passed over: they are repeats.
+/// Where from one row to the next only the time goes back, it is the clock; where both time and place in the sequence do, the log is merely not sorted. With times that
+/// can be used it is they that tell what came first, else the order of a log that is sorted. Second rows of a position are passed over: they are repeats.
 /// </remarks>
 internal static class LogOrder
 {
@@ -16,50 +16,43 @@ internal static class LogOrder
     /// <returns>DW3075 for each station that comes too late, and one DW3076.</returns>
     public static IReadOnlyList<Diagnostic> Check(RunLogBook book)
     {
-        List<Diagnostic> found = [];
-        HashSet<HeadPlace> seen = [];
-        LoggedDose? last = null;
-        (int Layer, int Station) farthest = default;
-        int back = 0;
-        Diagnostic? clock = null;
-        HashSet<(int Layer, int Station)> late = [];
-        foreach (LoggedDose row in book.Question.Rows)
+        LoggedDose[] rows = [.. book.Question.Rows.DistinctBy(Place)];
+        int[] back = [.. Enumerable.Range(1, Math.Max(0, rows.Length - 1)).Where(i => rows[i].StartedSeconds < rows[i - 1].StartedSeconds)];
+        int[] ofClock = [.. back.Where(i => Place(rows[i]).Block.CompareTo(Place(rows[i - 1]).Block) >= 0)];
+        if (ofClock.Length == 0)
         {
-            HeadPlace place = new(row.Layer, row.Station, row.Column, row.Row);
-            if (!seen.Add(place))
-            {
-                continue;
-            }
-
-            if (last is { } before)
-            {
-                bool placeBack = place.Block.CompareTo((before.Layer, before.Station)) < 0;
-                bool timeBack = row.StartedSeconds < before.StartedSeconds;
-                if (timeBack && !placeBack)
-                {
-                    back++;
-                    clock ??= SurveyFindings.ClockBack.At(
-                        string.Create(CultureInfo.InvariantCulture, $"{RunLogBook.Say(place)} is logged as started {before.StartedSeconds - row.StartedSeconds:0.#} s before the row above it"),
-                        "find out when the clock was set; the times planned are used", location: book.At(row.Line));
-                }
-                else if (!timeBack && place.Block.CompareTo(farthest) < 0 && !book.RunTwice.Contains(place.Block) && late.Add(place.Block))
-                {
-                    found.Add(SurveyFindings.OutOfOrder.At(
-                        $"layer {row.Layer}, station {row.Station} was watered after layer {farthest.Layer}, station {farthest.Station}",
-                        "have the layers concerned judged before the unit is released", location: book.At(row.Line)));
-                }
-            }
-
-            farthest = place.Block.CompareTo(farthest) > 0 ? place.Block : farthest;
-            last = row;
+            return Late(book, book.HasTimes ? rows.OrderBy(row => row.StartedSeconds) : rows);
         }
 
-        if (clock is not null)
+        book.HasTimes = false;
+        (LoggedDose before, LoggedDose row) = (rows[ofClock[0] - 1], rows[ofClock[0]]);
+        string times = ofClock.Length == 1 ? "" : $"; the clock goes back {ofClock.Length} times";
+        Diagnostic clock = SurveyFindings.ClockBack.At(
+            string.Create(CultureInfo.InvariantCulture, $"{RunLogBook.Say(Place(row))} is logged as started {before.StartedSeconds - row.StartedSeconds:0.#} s before the row above it{times}"),
+            "find out when the clock was set; the times planned are used", location: book.At(row.Line));
+        return back.Length > ofClock.Length ? [clock] : [.. Late(book, rows), clock];
+    }
+
+    private static List<Diagnostic> Late(RunLogBook book, IEnumerable<LoggedDose> rows)
+    {
+        List<Diagnostic> found = [];
+        HashSet<(int Layer, int Station)> late = [];
+        (int Layer, int Station) farthest = default;
+        foreach (LoggedDose row in rows)
         {
-            book.HasTimes = false;
-            found.Add(back == 1 ? clock : clock with { Message = $"{clock.Message}; the clock goes back {back} times" });
+            (int Layer, int Station) block = Place(row).Block;
+            if (block.CompareTo(farthest) < 0 && !book.RunTwice.Contains(block) && late.Add(block))
+            {
+                found.Add(SurveyFindings.OutOfOrder.At(
+                    $"layer {row.Layer}, station {row.Station} was watered after layer {farthest.Layer}, station {farthest.Station}",
+                    "have the layers concerned judged before the unit is released", location: book.At(row.Line)));
+            }
+
+            farthest = block.CompareTo(farthest) > 0 ? block : farthest;
         }
 
         return found;
     }
+
+    private static HeadPlace Place(LoggedDose row) => new(row.Layer, row.Station, row.Column, row.Row);
 }

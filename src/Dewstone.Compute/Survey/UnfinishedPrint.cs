@@ -15,7 +15,7 @@ internal static class UnfinishedPrint
         int given = last < 0 ? 0 : stations[last].Count(p => p.Delivered > 0), asked = last < 0 ? 0 : stations[last].Length;
 
         // Within the last station of all, half of its doses must be gone: single needles fail too.
-        bool isCut = last >= 0 && given < asked && (last + 1 < stations.Length ? 4 * (asked - given) >= asked : 2 * (asked - given) >= asked && asked - given >= 2);
+        bool isCut = last >= 0 && (last + 1 < stations.Length ? 4 * (asked - given) >= asked : 2 * (asked - given) >= asked && asked - given >= 2);
         if (stations.Length == 0 || (last == stations.Length - 1 && !isCut))
         {
             return [];

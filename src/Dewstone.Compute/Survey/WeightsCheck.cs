@@ -55,7 +55,7 @@ public static class WeightsCheck
     private static IEnumerable<Diagnostic> Signals(WeightsQuestion question, ControlChart chart) => chart.Signals.Select(signal =>
     {
         WeighedUnit unit = question.Units[signal.Index];
-        string from = signal.First == signal.Index ? "" : $", from {question.Units[signal.First].Mark} on";
+        string from = $", from `{question.Units[signal.First].Mark}` on";
         string what = signal.Rule switch
         {
             ControlRule.BeyondThree => FormattableString.Invariant($"weighs {unit.Kilograms:0.##} kg, outside {chart.Lower:0.##} to {chart.Upper:0.##} kg"),

@@ -18,7 +18,7 @@ internal static class WrongTables
     public static IReadOnlyList<Diagnostic> Check(RunLogBook book)
     {
         List<Diagnostic> found = [];
-        Dictionary<(int Layer, int Station), LoggedPosition[]> blocks = book.All.Where(p => !p.IsExplained).GroupBy(p => p.Place.Block).ToDictionary(b => b.Key, b => b.ToArray());
+        Dictionary<(int Layer, int Station), LoggedPosition[]> blocks = book.All.GroupBy(p => p.Place.Block).ToDictionary(b => b.Key, b => b.ToArray());
         int[] layers = [.. blocks.Keys.Select(b => b.Layer).Distinct()];
         foreach (int layer in layers)
         {
@@ -65,13 +65,13 @@ internal static class WrongTables
     {
         LoggedPosition[] own = Layer(book, layer);
         double sum = own.Sum(p => (double)p.Planned), off = Difference(own, own, Seat) / sum;
-        if (own.Any(p => p.IsExplained) || !own.Any(p => p.Delivered > 0) || !(off > Off))
+        if (own.Any(p => p.IsExplained) || !own.Any(p => p.Delivered > 0))
         {
             return;
         }
 
         (int other, double least) = (0, double.PositiveInfinity);
-        foreach (int candidate in layers.Where(l => l != layer))
+        foreach (int candidate in layers)
         {
             double crossed = Difference(own, Layer(book, candidate), Seat) / sum;
             (other, least) = crossed < least ? (candidate, crossed) : (other, least);

@@ -17,11 +17,16 @@ public static class PlanFit
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(plan);
         Dictionary<string, OrderedUnit> due = OrderListing.Of(reading.Order!).ToDictionary(unit => unit.Mark, StringComparer.Ordinal);
-        HashSet<(int Line, int Printer)> footings = [.. plan.Footings.Select(footing => (footing.Line, footing.Printer))];
+        HashSet<(int Line, int Printer)> footings = [];
+        if (plan.Footings.FirstOrDefault(footing => !footings.Add((footing.Line, footing.Printer))) is { } twice)
+        {
+            return Unfit($"line {twice.Line + 1} has two standings on printer {twice.Printer + 1} of the order");
+        }
+
         HashSet<string> bins = new(StringComparer.Ordinal);
         foreach (PlannedBin bin in plan.Bins)
         {
-            if (!bins.Add(bin.Name) || bin.Units.Count == 0 || bin.Name != Path.GetFileName(bin.Name) || bin.Name.StartsWith('.'))
+            if (!bins.Add(bin.Name) || bin.Units.Count == 0 || bin.Name.Length == 0 || bin.Name != Path.GetFileName(bin.Name) || bin.Name.StartsWith('.'))
             {
                 return Unfit($"the bin `{bin.Name}` is empty, stands twice, or has no name for a folder");
             }
@@ -33,7 +38,7 @@ public static class PlanFit
                     return Unfit($"{planned.Mark} in {bin.Name} is not ordered, or stands twice");
                 }
 
-                if (!footings.Contains((unit.Line, bin.Printer)) || bin.Printer >= reading.Jobs[unit.Line].Count || reading.Jobs[unit.Line][bin.Printer]?.Job is null)
+                if (!footings.Contains((unit.Line, bin.Printer)) || bin.Printer < 0 || bin.Printer >= reading.Jobs[unit.Line].Count || reading.Jobs[unit.Line][bin.Printer]?.Job is null)
                 {
                     return Unfit($"{planned.Mark} in {bin.Name} cannot be made on printer {bin.Printer + 1} of the order");
                 }

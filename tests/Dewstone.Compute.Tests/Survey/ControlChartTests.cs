@@ -66,10 +66,36 @@ public sealed class ControlChartTests
         Assert.Equal(expected.Take(told), chart.Signals.Where(s => s.Rule == ControlRule.FourOfFiveBeyondOne));
     }
 
-    // Forty ranges of 2 and one of 8: mean 88/41 = 2.146, upper limit 3.267 x 2.146 = 7.01.
+    // A point x among swings of 1 either way, and -x among as many: 78 ranges of 2 and 3 of x + 1, so that three standard deviations are 3 (156 + 3 (x + 1))/(81 x 1.128):
+    // 5.782 for 5.7 and 5.802 for 5.9. Source of the rule: NIST/SEMATECH e-Handbook, section 6.3.2.
+    [Theory]
+    [InlineData(5.7, 0)]
+    [InlineData(5.9, 2)]
+    public void Point_beyond_three_deviations_is_told_on_both_sides(double x, int told)
+    {
+        double[] wobble = [.. Enumerable.Range(0, 40).Select(i => i % 2 == 0 ? 1.0 : -1.0)];
+        ControlChart chart = ControlChart.Of([.. wobble, x, .. wobble.Select(w => -w), -x]);
+        ControlSignal[] expected = [new(40, 40, ControlRule.BeyondThree), new(81, 81, ControlRule.BeyondThree)];
+        Assert.Equal(expected.Take(told), chart.Signals.Where(s => s.Rule == ControlRule.BeyondThree));
+    }
+
+    // A rule that goes on being broken is told once; after a point within it is told anew.
+    [Theory]
+    [InlineData(ControlRule.EightOnOneSide, 1, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5)]
+    [InlineData(ControlRule.TwoOfThreeBeyondTwo, 1, 2.2, 2.2, 2.2)]
+    [InlineData(ControlRule.TwoOfThreeBeyondTwo, 2, 2.2, 2.2, 0.5, 2.2)]
+    public void Broken_rule_is_told_once_until_it_is_kept(ControlRule rule, int told, params double[] deviations)
+    {
+        double[] wobble = [.. Enumerable.Range(0, 40).Select(i => i % 2 == 0 ? 1.0 : -1.0)];
+        double[] pattern = [.. deviations.Select(d => d * 2.0 / ControlChart.D2)];
+        Assert.Equal(2 * told, ControlChart.Of([.. wobble, .. pattern, .. wobble.Select(w => -w), .. pattern.Select(p => -p)]).Signals.Count(s => s.Rule == rule));
+    }
+
+    // Forty ranges of 2 and one of 8: mean 88/41 = 2.146, upper limit 3.267 x 2.146 = 7.01; of 7, 6.93; of 6.9, 6.92.
     [Theory]
     [InlineData(8.0, 1)]
-    [InlineData(6.0, 0)]
+    [InlineData(7.0, 1)]
+    [InlineData(6.9, 0)]
     public void Range_beyond_its_limit_is_told_at_its_second_value(double jump, int told)
     {
         double[] values = [.. Enumerable.Range(0, 42).Select(i => (i % 2 == 0 ? 1.0 : -1.0) + (i > 20 ? jump + 2.0 : 0.0))];

@@ -17,6 +17,15 @@ public sealed class ScanPointsTests
         Assert.All(filled, boxes => Assert.True(boxes.SetEquals(filled[0])));
     }
 
+    // A sliver with two long edges: one point at its middle where only the short edge is looked at.
+    [Fact]
+    public void Sliver_is_filled_along_its_length_from_every_corner()
+    {
+        float[][] corners = [[0.001f, 0.002f, 0.005f], [0.301f, 0.002f, 0.005f], [0.001f, 0.003f, 0.005f]];
+        Assert.All(Enumerable.Range(0, 3), first => Assert.InRange(
+            Boxes(ScanPoints.Of(new UnitScan { IsSurface = true, Positions = [.. Enumerable.Range(0, 3).SelectMany(i => corners[(i + first) % 3])] }, 0.01)).Count, 28, 31));
+    }
+
     // Two points in one box of 10 mm, one in the next: the first of a box is kept, in the scan's order.
     [Fact]
     public void Points_are_thinned_to_the_first_of_each_box()
