@@ -10,6 +10,7 @@ namespace Dewstone.Reading.Job;
 internal static class JobCoreCheck
 {
     private const long MostCells = 1L << 29;
+    private const double MostSeconds = 1e8;
     private const double Slack = 1e-6;
 
     /// <summary>Checks a core.</summary>
@@ -18,10 +19,11 @@ internal static class JobCoreCheck
     public static void Check(JobCore core)
     {
         CheckPrinter(core.Description.Printer);
+        CheckNeedles(core.Description.Needles?.Needles ?? []);
         CheckMix(core.Description.Mix);
         CheckLattice(core.Lattice, core.Description.Printer);
         CheckCells(core.Cells, core.Lattice);
-        Hold(core.WindowSeconds is > 0.0 and <= 1e8, "model.window_s");
+        Hold(core.WindowSeconds is > 0.0 and <= MostSeconds, "model.window_s");
         Hold(core.Porosity is > 0.0 and < 1.0, "model.porosity");
         Hold(core.ThresholdContent is > 0.0 and < 10.0, "model.threshold_content");
         Hold(core.Placement.QuarterTurns is >= 0 and <= 3, "placement.quarter_turns");
@@ -44,8 +46,13 @@ internal static class JobCoreCheck
         Hold(printer.Bin.SizeX.Metres is > 0.0 and <= 100.0 && printer.Bin.SizeY.Metres is > 0.0 and <= 100.0 && printer.Bin.Height.Metres is > 0.0 and <= 100.0, "printer.bin");
         Hold(printer.Needle.Step.CubicMetres is > 0.0 and < 1.0 && printer.Needle.Flow.CubicMetresPerSecond is > 0.0 and < 10.0, "printer.needle");
         Hold(printer.Supply.Flow.CubicMetresPerSecond > 0.0, "printer.supply");
-        Hold(printer.Flush is null or { EveryLayers: >= 1 }, "printer.flush");
+        Hold(printer.Flush is null or { EveryLayers: >= 1, Time.Seconds: >= 0.0 and <= MostSeconds }, "printer.flush");
+        MachineTiming timing = printer.Timing;
+        Hold(new[] { timing.Setup, timing.Spreading, timing.Move, timing.Plunge, timing.Hold, timing.Withdraw }.All(time => time.Seconds is >= 0.0 and <= MostSeconds), "printer.timing");
     }
+
+    private static void CheckNeedles(IReadOnlyList<NeedleState> needles) =>
+        Hold(needles.All(needle => needle.Gain is >= 0.1 and <= 10.0 && needle.Flow is null or { CubicMetresPerSecond: > 0.0 and < 10.0 }), "needles");
 
     private static void CheckMix(DryMix mix)
     {
@@ -53,7 +60,7 @@ internal static class JobCoreCheck
         Hold(mix.LooseDensity.KilogramsPerCubicMetre is >= 100.0 and <= 10_000.0, "mix.loose_density_kg_m3");
         Hold(mix.Liquid.Density.KilogramsPerCubicMetre is >= 100.0 and <= 10_000.0, "mix.liquid");
         Hold(mix.Wetting.Exponent is >= 1 and <= 12 && mix.Wetting.AtSaturation.SquareMetresPerSecond is > 0.0 and <= 0.1 && mix.Wetting.Residual is >= 0.0 and < 1.0, "mix.wetting");
-        Hold(mix.Hardening.WaterCement is > 0.0 and <= 10.0 && mix.Hardening.Window.Seconds is > 0.0 and <= 1e8, "mix.hardening");
+        Hold(mix.Hardening.WaterCement is > 0.0 and <= 10.0 && mix.Hardening.Window.Seconds is > 0.0 and <= MostSeconds, "mix.hardening");
     }
 
     private static void CheckLattice(Lattice lattice, Printer printer)

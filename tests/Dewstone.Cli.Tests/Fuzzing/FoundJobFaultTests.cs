@@ -70,6 +70,9 @@ public sealed class FoundJobFaultTests(FoundJobFaultTests.Compiled compiled) : I
     [InlineData("\"window_s\":", "\"window_s\":1e300,\"was\":")]
     [InlineData("\"pitch_m\":", "\"pitch_m\":0,\"was\":")]
     [InlineData("\"every_layers\":", "\"every_layers\":0,\"was\":")]
+    [InlineData("\"spreading_s\":", "\"spreading_s\":-5,\"was\":")]
+    [InlineData("\"gain\":", "\"gain\":0,\"was\":")]
+    [InlineData("\"gain\":1,\"offset_ml\":0,\"flow_m3_s\":", "\"gain\":1,\"offset_ml\":0,\"flow_m3_s\":0,\"was\":")]
     public async Task Numbers_that_cannot_be_are_damage(string from, string to)
     {
         await Replace("job.json", from, to);
