@@ -35,7 +35,7 @@ internal static class CommandLine
                 return await UsageErrorAsync(parse, world).ConfigureAwait(false);
             }
 
-            RefuseEmptyWords(parse);
+            RefuseLostWords(parse);
             InvocationConfiguration settings = new()
             {
                 Output = world.Output,
@@ -103,15 +103,21 @@ internal static class CommandLine
         }
     }
 
-    // An unset variable of a script: `-o "$folder"`. What a shell asks of completion may end with nothing.
-    private static void RefuseEmptyWords(ParseResult parse)
+    // An unset variable of a script, `-o "$folder"`, is empty or, without its quotes, hands the next option over in its place. What a shell asks of completion may end with nothing.
+    private static void RefuseLostWords(ParseResult parse)
     {
+        HashSet<string> options = [.. parse.CommandResult.Command.Options.SelectMany(option => option.Aliases.Prepend(option.Name))];
         Token? before = null;
         foreach (Token word in parse.Tokens.TakeWhile(word => word.Type != TokenType.Directive || !word.Value.StartsWith("[suggest", StringComparison.Ordinal)))
         {
             if (word.Value.Length == 0)
             {
                 throw new UsageException(before is { Type: TokenType.Option } ? $"the word after {before.Value} is empty." : "one of the words is empty; if it is a variable, it is not set.");
+            }
+
+            if (before is { Type: TokenType.Option } && word.Type == TokenType.Argument && options.Contains(word.Value))
+            {
+                throw new UsageException($"{before.Value} has no value: {word.Value} after it is an option itself; put ./ before the name of a file that begins with a dash.");
             }
 
             before = word;

@@ -62,6 +62,8 @@ public sealed class FoundFaultTests : IDisposable
     [InlineData("compile", "UNIT", "-o", "")]
     [InlineData("survey", "OUT", "--weights", "UNIT", "-o", "")]
     [InlineData("check", "UNIT", "--drawing", "--root=")]
+    [InlineData("check", "UNIT", "--sarif", "--drawing")]
+    [InlineData("survey", "OUT", "--weights", "-o", "UNIT")]
     [InlineData("verify", "OUT\u001b[2J", "\r", "\u0085")]
     [InlineData("check", "UNIT", "OUT\u001b[31mred", "--drawing")]
     [InlineData("[suggest:3]", "[suggest:3]", "explain")]
