@@ -57,5 +57,10 @@ internal static class SchemaCheck
         {
             return broken.Message.ReplaceLineEndings(" ").TrimEnd('.');
         }
+        catch (FormatException)
+        {
+            // The library takes numbers as decimals of 28 digits.
+            return "a number in it is out of all range";
+        }
     }
 }

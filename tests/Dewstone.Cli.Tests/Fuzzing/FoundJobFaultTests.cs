@@ -59,6 +59,16 @@ public sealed class FoundJobFaultTests(FoundJobFaultTests.Compiled compiled) : I
         }
     }
 
+    [Theory]
+    [InlineData("manifest.json", "\"version\": ")]
+    [InlineData("job.json", "\"version\":")]
+    [InlineData("estimate.json", "\"version\": ")]
+    public async Task Number_of_three_hundred_digits_is_damage(string file, string key)
+    {
+        await Replace(file, key, key + new string('1', 300));
+        await AssertRefused("verify", Job);
+    }
+
     // A few digits must not make the program take memory or time for a grid that no dose of the job stands on.
     [Theory]
     [InlineData("\"columns\":", "\"columns\":30000000,\"was\":")]
