@@ -87,7 +87,7 @@ internal sealed partial class FuzzRun(FuzzYard yard)
         ends[answer.Code] = ends.GetValueOrDefault(answer.Code) + 1;
         Dictionary<string, (long, DateTime)> left = yard.Standing();
         string? stray = FuzzYard.Changes(standing, left).FirstOrDefault(path => !made.MayWrite.Any(may => Within(path, may) || Within(may, path)));
-        string? half = left.Keys.FirstOrDefault(path => Path.GetFileName(path) is ['.', ..] name && name.Trim('.').Length > 0 && !made.MayWrite.Contains(path));
+        string? half = left.Keys.FirstOrDefault(path => Path.GetFileName(path) is ['.', ..] name && name.Trim('.').Length > 0 && !made.Words.Any(word => word.EndsWith(name, StringComparison.Ordinal)));
         yard.Restore(left);
         return Judge(made, answer) ??
             (most - before > MostBytes ? $"took {(most - before) >> 20} MiB" : null) ??
